@@ -1,0 +1,3 @@
+export { addDays, type CalendarDate, calendarDate, daysBetween, weekday } from './calendar-date.js';
+export { type Chance, seededChance } from './chance.js';
+export { fail, invariant, type Result, succeed } from './result.js';

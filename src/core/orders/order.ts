@@ -1,0 +1,61 @@
+import type { CalendarDate } from '../foundation/index.js';
+import type { GaugeThou, StringMaterial } from '../recipes/index.js';
+import type { Instrument, StringEnd, Tuning } from '../sets/index.js';
+
+/** One line of the orders file, read and understood, not yet resolved to strings. */
+export interface OrderLine {
+  /** Where it stood: line number in the file, counted from 1, heading included. */
+  readonly line: number;
+  readonly orderId: string;
+  readonly player: string;
+  readonly quantity: number;
+  readonly due: CalendarDate;
+  readonly note: string;
+  readonly wanted: WantedSet;
+}
+
+export type WantedSet =
+  | { readonly kind: 'stock'; readonly setName: string }
+  | { readonly kind: 'custom'; readonly strings: readonly WantedString[]; readonly material: StringMaterial; readonly end: StringEnd }
+  | { readonly kind: 'request'; readonly request: PlayerRequest };
+
+/** A gauge asked for by number; whether plain or wound may be left to the shop's rule. */
+export interface WantedString {
+  readonly gaugeThou: GaugeThou;
+  readonly kind?: 'plain' | 'wound';
+}
+
+/** A player's wish before it is a set. */
+export interface PlayerRequest {
+  readonly instrument: Instrument;
+  readonly tuning: Tuning;
+  readonly material: StringMaterial;
+  readonly end: StringEnd;
+  readonly reference?: ReferenceSet;
+  readonly wishes: Wishes;
+}
+
+/** The set a player likes, with the instrument and tuning it is liked on. */
+export interface ReferenceSet {
+  readonly strings: readonly WantedString[];
+  readonly material: StringMaterial;
+  readonly instrument: Instrument;
+  readonly tuning: Tuning;
+}
+
+export interface Wishes {
+  /** What to aim at: the reference's feel, one pull throughout, a pull that grows to the bass, or pulls given outright. */
+  readonly target: 'feel' | 'even' | 'graded' | 'free';
+  /** Even and free: pull of each string, or of all. N. */
+  readonly pullsN?: readonly number[];
+  /** Graded: pull grows by this share from one string to the next towards the bass. */
+  readonly gradePerString?: number;
+  /** Shares added to the pull wanted of the wound (bass) and plain (treble) sides: 0.05 is 5 % heavier. */
+  readonly heavierBass?: number;
+  readonly heavierTreble?: number;
+  /** 0: match the pull; 1: match the force that bends a whole tone; between: a blend. */
+  readonly bendShare?: number;
+  /** Positions (1 = treble) whose string is given. */
+  readonly pins?: readonly { readonly position: number; readonly string: WantedString }[];
+  readonly woundThird?: boolean;
+}

@@ -1,0 +1,58 @@
+import type { AlloyId, StrengthTableId } from '../materials/index.js';
+import type { Estimate } from '../numeric/index.js';
+
+/** Wire that carries the pull: the whole of a plain string, the core of a wound one. */
+export interface CoreWire {
+  readonly shape: 'round' | 'hex';
+  /** Diameter of a round wire; distance across flats of a hexagon. */
+  readonly sizeM: number;
+  readonly alloy: AlloyId;
+  /** The standard whose table gives the minimum tensile strength; the spool's certificate overrides it. */
+  readonly strengthTable: StrengthTableId;
+  /** Minimum tensile strength printed on the spool's certificate, where there is one. */
+  readonly certifiedStrengthPa?: number;
+}
+
+/** One layer of wrap, wound in turns that touch (gap 0) or stand apart. */
+export interface WrapLayer {
+  /** Diameter of the wire before winding; for rolled wrap, of the round wire it was rolled from. */
+  readonly wireDiameterM: number;
+  readonly alloy: AlloyId;
+  /** Rolled-flat wrap: its thickness. Left out for round wire. */
+  readonly rolledThicknessM?: number;
+  /** How far the wrap pitch exceeds the pitch of touching turns, as a fraction >= 0: p = p_min (1 + gap). */
+  readonly gap: number;
+}
+
+export interface PlainConstruction {
+  readonly kind: 'plain';
+  readonly wire: CoreWire & { readonly shape: 'round' };
+}
+
+export interface WoundConstruction {
+  readonly kind: 'wound';
+  readonly core: CoreWire;
+  /** From the core outwards: one layer or two. */
+  readonly layers: readonly [WrapLayer] | readonly [WrapLayer, WrapLayer];
+}
+
+export type Construction = PlainConstruction | WoundConstruction;
+
+/**
+ * How wrap sits on core in this shop: the parameters that geometry leaves open. The prior stands in until
+ * the shop's own strings have been measured. All are pure numbers.
+ */
+export interface SeatModel {
+  /** e_m: seat diameter for MASS on a hexagon, as a multiple of the distance across flats; 1 to 2/sqrt(3). */
+  readonly massSeat: Estimate;
+  /** e_d: seat for the micrometer's LARGEST reading on a hexagon, as a multiple of the distance across flats. */
+  readonly caliperSeat: Estimate;
+  /** k_f: height of a wound wrap over its wire diameter; 1 is unflattened, less is flattened under wrap tension. */
+  readonly flattening: Estimate;
+  /** Share of the wrap's section that helps to carry stretch. */
+  readonly axialShare: Estimate;
+  /** Share of the wrap's second moment that adds to bending stiffness. */
+  readonly bendingShare: Estimate;
+  /** Whether this is the prior alone or was learned from measured strings. */
+  readonly state: 'predicted' | 'calibrated';
+}

@@ -1,0 +1,76 @@
+/** What every place that makes strings has in common. */
+interface Station {
+  readonly id: string;
+  readonly name: string;
+  /** Strings made side by side in one cycle. */
+  readonly positions: 1 | 2;
+  /** Longest string that fits, end to end. */
+  readonly longestStringM: number;
+  readonly gaugesThou: { readonly least: number; readonly most: number };
+  /** Hand time per cycle. */
+  readonly loadSeconds: number;
+  readonly unloadSeconds: number;
+  /** Minutes on duty in a day. */
+  readonly minutesPerDay: number;
+  readonly changeMinutes: ChangeMinutes;
+  /** Strings expected to be scrapped while dialling in, by the kind of change. */
+  readonly changeScrap: ChangeScrap;
+}
+
+/** Minutes to set up after what ran before. Parts add: new core and new wrap is base + core + wrap. */
+export interface ChangeMinutes {
+  readonly base: number;
+  readonly core: number;
+  readonly wrap: number;
+  readonly alloy: number;
+  readonly length: number;
+}
+
+export interface ChangeScrap {
+  readonly base: number;
+  readonly core: number;
+  readonly wrap: number;
+  readonly alloy: number;
+}
+
+interface Winder extends Station {
+  readonly kind: 'winder';
+  readonly spindleRpm: { readonly least: number; readonly most: number };
+  /** Fastest that wrap wire may run through the guide. */
+  readonly wireSpeedLimitMPerS: number;
+  /** Longest free length of core between supports or dampers: what whirls. */
+  readonly freeSpanM: number;
+  readonly coreSizeM: { readonly least: number; readonly most: number };
+  readonly wrapDiameterM: { readonly least: number; readonly most: number };
+  readonly maxLayers: 1 | 2;
+  readonly hexCore: boolean;
+  readonly roundCore: boolean;
+}
+
+/** Spindle and traverse follow numbers that are typed in. */
+export interface ServoWinder extends Winder {
+  readonly drive: 'servo';
+  readonly pitchStepM: number;
+  readonly pitchM: { readonly least: number; readonly most: number };
+}
+
+/** Traverse follows the spindle through a gearbox with a dial; its table was measured in the shop. */
+export interface GearWinder extends Winder {
+  readonly drive: 'gear';
+  /** Traverse per spindle turn measured at dial settings, dial ascending, at least two rows. */
+  readonly dialTable: readonly DialRow[];
+  readonly dialStep: number;
+}
+
+export interface DialRow {
+  readonly dial: number;
+  readonly traversePerTurnM: number;
+}
+
+/** Cuts plain strings from core wire and puts their ends on. */
+export interface CuttingBench extends Station {
+  readonly kind: 'bench';
+}
+
+export type WindingMachine = ServoWinder | GearWinder;
+export type Machine = WindingMachine | CuttingBench;
