@@ -5,7 +5,12 @@ import type { SetUpSheet } from '../winding/index.js';
 
 /** A day's work: what an orders file turns into. Plain data in SI units; money in minor units. */
 export interface Day {
-  readonly shop: { readonly name: string; readonly invented: boolean; readonly currency: string; readonly minorDigits: number };
+  readonly shop: {
+    readonly name: string;
+    readonly invented: boolean;
+    readonly currency: string;
+    readonly minorDigits: number;
+  };
   readonly date: CalendarDate;
   readonly orders: readonly DayOrder[];
   /** Lines that could not go on. Every line of the file is in `orders` or here. */
@@ -76,7 +81,12 @@ export interface WirePull {
   readonly wireId: string;
   readonly neededKg: number;
   readonly neededM: number;
-  readonly spools: readonly { readonly spoolId: string; readonly lot: string; readonly takeKg: number; readonly leavesKg: number }[];
+  readonly spools: readonly {
+    readonly spoolId: string;
+    readonly lot: string;
+    readonly takeKg: number;
+    readonly leavesKg: number;
+  }[];
   /** What no spool can give; 0 where there is enough. */
   readonly shortKg: number;
   readonly runs: readonly string[];
@@ -92,7 +102,11 @@ export interface PackingRoll {
 export interface RollStop {
   readonly binId: string;
   readonly walkOrder: number;
-  readonly picks: readonly { readonly stringKey: string; readonly count: number; readonly forLines: readonly number[] }[];
+  readonly picks: readonly {
+    readonly stringKey: string;
+    readonly count: number;
+    readonly forLines: readonly number[];
+  }[];
 }
 
 export interface PackedSet {
@@ -102,7 +116,11 @@ export interface PackedSet {
   readonly setName: string;
   readonly quantity: number;
   readonly state: 'pack-now' | 'after-winding';
-  readonly strings: readonly { readonly position: number; readonly stringKey: string; readonly binId: string }[];
+  readonly strings: readonly {
+    readonly position: number;
+    readonly stringKey: string;
+    readonly binId: string;
+  }[];
   /** What the label's code reads as: `TW1:order:line`. */
   readonly labelCode: string;
 }

@@ -14,7 +14,11 @@ export interface Shop {
   readonly spools: readonly Spool[];
   readonly machines: readonly Machine[];
   /** What each machine is set up for this morning. */
-  readonly setUpNow: readonly { readonly machineId: string; readonly recipeId: string; readonly lengthM: number }[];
+  readonly setUpNow: readonly {
+    readonly machineId: string;
+    readonly recipeId: string;
+    readonly lengthM: number;
+  }[];
   readonly recipes: readonly Recipe[];
   readonly sets: readonly StringSet[];
   /** Instruments and tunings that an orders file may call by name. */

@@ -16,7 +16,12 @@ export interface OrderLine {
 
 export type WantedSet =
   | { readonly kind: 'stock'; readonly setName: string }
-  | { readonly kind: 'custom'; readonly strings: readonly WantedString[]; readonly material: StringMaterial; readonly end: StringEnd }
+  | {
+      readonly kind: 'custom';
+      readonly strings: readonly WantedString[];
+      readonly material: StringMaterial;
+      readonly end: StringEnd;
+    }
   | { readonly kind: 'request'; readonly request: PlayerRequest };
 
 /** A gauge asked for by number; whether plain or wound may be left to the shop's rule. */

@@ -16,7 +16,13 @@ export interface SetUpSheet {
   readonly gaugeThou: number;
   readonly positions: 1 | 2;
   readonly quantity: number;
-  readonly core: { readonly wireId: string; readonly shape: 'round' | 'hex'; readonly sizeM: number; readonly cutLengthM: number; readonly end: 'ball' | 'loop' };
+  readonly core: {
+    readonly wireId: string;
+    readonly shape: 'round' | 'hex';
+    readonly sizeM: number;
+    readonly cutLengthM: number;
+    readonly end: 'ball' | 'loop';
+  };
   readonly layers: readonly LayerSetUp[];
   /** Outside diameter to expect: mean over one rotation, and the largest reading. */
   readonly meanDiameterM: Estimate;
@@ -27,7 +33,12 @@ export interface SetUpSheet {
   readonly cycleSeconds: number;
   readonly setUpMinutes: number;
   readonly expectedScrap: number;
-  readonly firstOff: { readonly strings: number; readonly placesFromEndM: readonly number[]; readonly rotationsDeg: readonly number[]; readonly why: string };
+  readonly firstOff: {
+    readonly strings: number;
+    readonly placesFromEndM: readonly number[];
+    readonly rotationsDeg: readonly number[];
+    readonly why: string;
+  };
   readonly cautions: readonly Caution[];
   /** Set-up of a bench job (plain strings): no layers, cut and end only. */
   readonly kind: 'wind' | 'cut';

@@ -1,0 +1,1 @@
+export type { CostRates } from './rates.js';

@@ -1,0 +1,3 @@
+export type { Alloy, AlloyId, SourcedFigure, Standing, TemperBand } from './alloy.js';
+export type { SourceKey } from './sources.js';
+export type { StrengthTableId } from './strength.js';

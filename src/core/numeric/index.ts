@@ -1,0 +1,1 @@
+export { type Estimate, estimate } from './estimate.js';

@@ -1,0 +1,1 @@
+export type { GaugeThou, Recipe, RecipeState, StringMaterial } from './recipe.js';

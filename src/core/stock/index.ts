@@ -1,0 +1,1 @@
+export type { Bin, Spool, StringStock, Wire } from './stock.js';

@@ -1,0 +1,8 @@
+export type {
+  Construction,
+  CoreWire,
+  PlainConstruction,
+  SeatModel,
+  WoundConstruction,
+  WrapLayer,
+} from './construction.js';
