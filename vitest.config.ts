@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'demo/**/*.test.ts', 'test/**/*.test.ts'],
+    pool: 'threads',
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -16,6 +16,8 @@ export interface Day {
   /** Lines that could not go on. Every line of the file is in `orders` or here. */
   readonly faults: readonly OrderFault[];
   readonly lots: readonly Lot[];
+  /** What bins lack and cannot be made now. */
+  readonly unmade: readonly UnmadeLot[];
   readonly plan: DayPlan;
   /** One for every run that starts on the day, in the order of `plan.runs`. */
   readonly sheets: readonly SetUpSheet[];
@@ -38,6 +40,15 @@ export type LateReason =
   | { readonly kind: 'due-already-past'; readonly due: CalendarDate }
   | { readonly kind: 'machine-full'; readonly machineId: string; readonly lotId: string }
   | { readonly kind: 'too-short-notice'; readonly lotId: string; readonly minutesNeeded: number };
+
+/** Strings that would have filled a bin, and why they are not made. */
+export interface UnmadeLot {
+  readonly stringKey: string;
+  readonly quantity: number;
+  readonly because: 'machine' | 'wire';
+  readonly wireId?: string;
+  readonly shortKg?: number;
+}
 
 export interface DayPlan {
   readonly runs: readonly DayRun[];

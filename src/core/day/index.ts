@@ -1,3 +1,4 @@
+export { type DanglingReference, danglingReferences } from './dangling.js';
 export type {
   ClockTime,
   Day,
@@ -10,6 +11,9 @@ export type {
   PackedSet,
   PackingRoll,
   RollStop,
+  UnmadeLot,
   WirePull,
 } from './day.js';
-export type { Shop, ShopRules } from './shop.js';
+export { labelCode, NEW_STRINGS_BIN } from './packing-roll.js';
+export type { SetUpNow, Shop } from './shop.js';
+export { type DayStage, type DayTask, workOutDay } from './work-out-day.js';

@@ -31,6 +31,9 @@ export type AlloyId =
   | 'nylon'
   | 'pvdf';
 
+/** What a dust of the material would carry: the constituents that have a limit in the air of a workplace. */
+export type Constituent = 'iron' | 'chromium' | 'nickel' | 'copper' | 'zinc' | 'tin' | 'aluminium' | 'silver';
+
 /** What a wire is made of. Figures hold at 20 °C. */
 export interface Alloy {
   readonly id: AlloyId;
@@ -40,10 +43,22 @@ export interface Alloy {
   readonly densityKgPerM3: SourcedFigure;
   readonly youngsModulusPa: SourcedFigure;
   readonly expansionPerK: SourcedFigure;
+  /** Drawn strongly enough for a magnetic pickup: common knowledge, no source (alloy 400 is weakly so near room temperature). */
   readonly magnetic: boolean;
+  /** Nickel is a wanted part of it. A trace that the standard merely tolerates shows in `nickelMassShare` alone. */
   readonly containsNickel: boolean;
+  /** Least and most nickel by mass; left out where the material can hold none. */
+  readonly nickelMassShare?: NickelShare;
+  readonly constituents: readonly Constituent[];
   /** Tensile strength bands by temper, Pa. Steel core wire is not here: its strength depends on diameter (see strength). */
   readonly tempers: readonly TemperBand[];
+}
+
+export interface NickelShare {
+  readonly least: number;
+  readonly most: number;
+  readonly standing: Standing;
+  readonly sources: readonly SourceKey[];
 }
 
 export interface TemperBand {

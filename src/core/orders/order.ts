@@ -34,6 +34,8 @@ export interface WantedString {
 export interface PlayerRequest {
   readonly instrument: Instrument;
   readonly tuning: Tuning;
+  /** True where octaves were missing and the nearest to the usual ones were taken. */
+  readonly octavesAssumed: boolean;
   readonly material: StringMaterial;
   readonly end: StringEnd;
   readonly reference?: ReferenceSet;

@@ -26,7 +26,8 @@ export interface ResolvedString {
     readonly speakingLengthM: number;
     readonly frequencyHz: number;
     readonly tensionN: number;
-    readonly stressShare: number;
+    /** Left out where the wire's strength is not known. */
+    readonly stressShare?: number;
     readonly wishedTensionN: number;
   };
 }
@@ -50,7 +51,8 @@ export interface OrderFault {
 }
 
 export type OrderFaultCode =
-  | 'order.cells-missing'
+  | 'order.cells-too-many'
+  | 'order.quote-open'
   | 'order.cell-empty'
   | 'order.cell-unreadable'
   | 'order.cell-ambiguous'

@@ -21,13 +21,16 @@ export interface RunTraits {
   readonly lengthM: number;
 }
 
-/** A lot as the planner sees it. Times are working minutes since the plan's start. */
+/**
+ * A lot as the planner sees it. Times are working minutes since the plan's start: one axis for the shop, a
+ * day on it as long as the longest machine's day.
+ */
 export interface PlanJob {
   readonly id: string;
   readonly traits: RunTraits;
   /** Machines that can make it and how long each takes without set-up. Empty is refused before planning. */
   readonly eligible: readonly { readonly machineId: string; readonly processMinutes: number }[];
-  /** Not before this minute: wire arrives, core is prepared. */
+  /** Set-up does not begin before this minute: wire arrives, core is prepared. */
   readonly releaseMinute: number;
   /** Promised: lateness past it counts first. Left out where the lot only fills a bin. */
   readonly dueMinute?: number;
@@ -41,7 +44,10 @@ export interface PlanMachine {
   readonly id: string;
   /** What is set up now; left out where nothing is. */
   readonly setUp?: RunTraits;
-  /** Shifts as working minutes from the plan's start, ascending, apart; a run may pause between them. */
+  /**
+   * Shifts as working minutes from the plan's start, ascending, apart; a run may pause between them. At
+   * least one. The last is open-ended: work that fits nowhere else is planned behind it, never dropped.
+   */
   readonly shifts: readonly { readonly fromMinute: number; readonly toMinute: number }[];
   readonly changeOver: ChangeOver;
 }
@@ -79,6 +85,7 @@ export interface PlannedRun {
   readonly setUpFromMinute: number;
   readonly runFromMinute: number;
   readonly toMinute: number;
+  /** Working minutes; the clock may show more where a shift ends in between. */
   readonly setUpMinutes: number;
   readonly scrapStrings: number;
   readonly lateMinutes: number;
@@ -92,9 +99,12 @@ export type PlacementReason =
   | { readonly kind: 'same-set-up'; readonly keeps: readonly ('core' | 'wrap' | 'alloy' | 'length')[] }
   | { readonly kind: 'released'; readonly releaseMinute: number }
   | { readonly kind: 'only-machine' }
+  /** Due, work and set-up weighed together put it before a lot that is due earlier. */
+  | { readonly kind: 'weighed'; readonly aheadOf: string }
   | { readonly kind: 'fills-bin' };
 
 export interface Plan {
+  /** In the order in which set-up begins. */
   readonly runs: readonly PlannedRun[];
   readonly score: PlanScore;
 }

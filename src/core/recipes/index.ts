@@ -1,1 +1,10 @@
+export { usualCoreRatio } from './core-ratio.js';
+export { materialOfWrapAlloy, wrapAlloyOf } from './material.js';
+export type { OfferedCore, OfferedWrap } from './offered-wire.js';
 export type { GaugeThou, Recipe, RecipeState, StringMaterial } from './recipe.js';
+export { recipeBody } from './recipe-body.js';
+export { type Merit, type RecipeChoice, type RecipeFigures, settledRecipe } from './recipe-choice.js';
+export type { NearestBuild, RecipeFault, WrapNeeded } from './recipe-fault.js';
+export type { ReferenceSounding } from './recipe-figures.js';
+export type { RecipeSearch } from './recipe-search.js';
+export { type RecipeChoices, recipesForGauge } from './recipes-for-gauge.js';

@@ -1,13 +1,15 @@
 import type { Estimate } from '../numeric/index.js';
-
-/** A figure that geometry, strength or the shop's record gives, or that nobody can give yet. */
-export type SetPoint =
-  | { readonly kind: 'computed'; readonly value: number; readonly why: string }
-  | { readonly kind: 'from-record'; readonly value: number; readonly runs: number }
-  | { readonly kind: 'no-record'; readonly upper: number; readonly upperWhy: string };
+import type { Caution } from './cautions.js';
+import type { DriveSetting } from './drive-for-pitch.js';
+import type { FirstOff } from './first-off.js';
+import type { SetPoint } from './set-point.js';
+import type { SpindleLimit } from './spindle-speed.js';
+import type { WhirlCheck } from './whirl-check.js';
 
 /** All that a winder needs before the first string of a run. SI units. */
 export interface SetUpSheet {
+  /** Set-up of a bench job (plain strings): no layers, cut and end only. */
+  readonly kind: 'wind' | 'cut';
   readonly lotId: string;
   readonly machineId: string;
   readonly machineName: string;
@@ -16,6 +18,7 @@ export interface SetUpSheet {
   readonly gaugeThou: number;
   readonly positions: 1 | 2;
   readonly quantity: number;
+  /** Of a plain string, the string itself. */
   readonly core: {
     readonly wireId: string;
     readonly shape: 'round' | 'hex';
@@ -28,55 +31,40 @@ export interface SetUpSheet {
   readonly meanDiameterM: Estimate;
   readonly caliperDiameterM: Estimate;
   readonly unitWeightKgPerM: Estimate;
+  /** Of the layer that comes nearest to whirling; left out where nothing turns. */
   readonly whirl?: WhirlCheck;
-  readonly coreTension: SetPoint;
+  /** Left out on the bench. */
+  readonly coreTension?: SetPoint;
   readonly cycleSeconds: number;
+  /** Running time of the whole quantity, set-up and scrap left out. */
+  readonly runMinutes: number;
   readonly setUpMinutes: number;
   readonly expectedScrap: number;
-  readonly firstOff: {
-    readonly strings: number;
-    readonly placesFromEndM: readonly number[];
-    readonly rotationsDeg: readonly number[];
-    readonly why: string;
-  };
+  readonly firstOff: FirstOff;
   readonly cautions: readonly Caution[];
-  /** Set-up of a bench job (plain strings): no layers, cut and end only. */
-  readonly kind: 'wind' | 'cut';
+  /** How fast the end of a loose tail would fly, to be said beside the cautions; left out where nothing turns. */
+  readonly looseTail?: { readonly tailM: number; readonly speedMPerS: number };
 }
 
 export interface LayerSetUp {
   readonly wireId: string;
   readonly wireDiameterM: number;
   readonly woundLengthM: number;
+  /** The pitch that the machine really gives, and the angle, turns and wire that follow from it. */
   readonly wrapPitchM: number;
   readonly leadAngleRad: number;
   readonly turns: number;
+  /** Tails included. */
   readonly wirePerStringM: number;
   readonly wirePerStringKg: number;
   readonly spindleRpm: number;
   /** What kept the spindle from turning faster. */
-  readonly rpmLimitedBy: 'machine' | 'wire-speed' | 'whirl';
+  readonly rpmLimitedBy: SpindleLimit;
   readonly traverseMPerS: number;
   /** Servo: pitch to type in. Gear: dial to set, with the pitch that it really gives. */
-  readonly drive:
-    | { readonly kind: 'servo'; readonly pitchM: number }
-    | { readonly kind: 'gear'; readonly dial: number; readonly pitchM: number; readonly gap: number };
+  readonly drive: DriveSetting;
   readonly wrapTension: SetPoint;
+  /** Stretch of the wrap wire at its tension, or at the bound where there is no record; a share of its length. */
+  readonly wrapStrain?: number;
   readonly windSeconds: number;
 }
-
-export interface WhirlCheck {
-  readonly lowestRpm: number;
-  /** Where along the wound length the whirl comes nearest to the spindle, from the start. */
-  readonly nearestAtM: number;
-  readonly marginShare: number;
-}
-
-export type Caution =
-  | 'rotating-spindle'
-  | 'wire-whip'
-  | 'sharp-ends'
-  | 'nickel-skin'
-  | 'metal-dust'
-  | 'lock-out'
-  | 'local-rules';

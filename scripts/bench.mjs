@@ -1,0 +1,31 @@
+// @ts-check
+import { readdirSync } from 'node:fs';
+import { rootPath } from './machinery/root.mjs';
+import { runTool } from './machinery/run.mjs';
+import { say, withWords } from './machinery/say.mjs';
+import { heedStops } from './machinery/stopping.mjs';
+import { setUp } from './setup.mjs';
+
+// Runs every benchmark in bench/, one after the other so that none disturbs another, or those whose names are given.
+
+/** What benchmarks share, and no benchmark itself. */
+const SHARED = ['measure.ts'];
+
+await withWords(async () => {
+  heedStops();
+  await setUp();
+  const wanted = process.argv.slice(2);
+  const files = readdirSync(rootPath('bench'))
+    .filter((name) => name.endsWith('.ts') && !SHARED.includes(name))
+    .filter((name) => wanted.length === 0 || wanted.some((word) => name.includes(word)))
+    .sort();
+  if (files.length === 0) {
+    say('there is no such benchmark');
+    process.exitCode = 1;
+  }
+  for (const file of files) {
+    say(`bench/${file}`);
+    const code = await runTool('tsx/dist/cli.mjs', [`bench/${file}`]);
+    if (code !== 0) process.exitCode = 1;
+  }
+});

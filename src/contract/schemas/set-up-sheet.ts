@@ -1,0 +1,133 @@
+import Type from 'typebox';
+import { closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
+
+const bound = closed(
+  {
+    upperN: positive('N'),
+    share: positive('of the strength'),
+    strengthPa: positive('Pa'),
+    areaM2: positive('m²'),
+    basis: oneOf(['core-elastic-limit', 'wrap-softest-temper-breaks']),
+    temper: Type.Optional(text()),
+    standing: oneOf(['printed', 'derived', 'memory']),
+    sources: Type.Array(text()),
+  },
+  'upper = share x strength x area',
+);
+
+const setPoint = Type.Union(
+  [
+    closed({
+      kind: Type.Literal('from-record'),
+      value: positive('N'),
+      runs: wholeFrom(1, 'past runs it leans on'),
+      bound: Type.Optional(bound),
+      shareOfBreaking: Type.Optional(positive('share')),
+    }),
+    closed({
+      kind: Type.Literal('no-record'),
+      upper: positive('N'),
+      upperWhy: oneOf(['core-elastic-limit', 'wrap-softest-temper-breaks']),
+      bound,
+    }),
+    closed({ kind: Type.Literal('unknown') }),
+  ],
+  {
+    description:
+      'A tension to set. No published values exist: without a record only what strength allows is given.',
+  },
+);
+
+const drive = Type.Union([
+  closed({ kind: Type.Literal('servo'), pitchM: positive('wrap pitch to type in, m') }),
+  closed({
+    kind: Type.Literal('gear'),
+    dial: Type.Number(),
+    pitchM: positive('wrap pitch that the dial really gives, m'),
+    gap: notNegative('over the pitch of touching turns'),
+  }),
+]);
+
+const layer = closed({
+  wireId: text(),
+  wireDiameterM: positive('m'),
+  woundLengthM: positive('m'),
+  wrapPitchM: positive('m'),
+  leadAngleRad: positive('rad'),
+  turns: positive('turns'),
+  wirePerStringM: positive('tails included, m'),
+  wirePerStringKg: positive('kg'),
+  spindleRpm: positive('turns a minute'),
+  rpmLimitedBy: oneOf(['machine', 'wire-speed', 'whirl', 'record']),
+  traverseMPerS: positive('m/s'),
+  drive,
+  wrapTension: setPoint,
+  wrapStrain: Type.Optional(notNegative('share of its length')),
+  windSeconds: positive('s'),
+});
+
+const whirl = closed(
+  {
+    layer: wholeFrom(0, 'from the core'),
+    spindleRpm: positive('turns a minute'),
+    freeSpanM: positive('m'),
+    nearestAtM: notNegative('along the wound length, m'),
+    keepOutShare: notNegative('share'),
+    leastCoreTensionN: positive('N'),
+    leastCoreTensionDampedN: positive('N'),
+    assumedTensionN: positive('N'),
+    assumed: oneOf(['record', 'strength-bound', 'least-needed']),
+    bareRpm: positive('turns a minute'),
+    lowestRpm: positive('turns a minute'),
+    marginShare: Type.Number(),
+  },
+  'How near the turning core comes to whirling',
+);
+
+export const setUpSheet = closed({
+  kind: oneOf(['wind', 'cut']),
+  lotId: text(),
+  machineId: text(),
+  machineName: text(),
+  recipeId: text(),
+  stringKey: text(),
+  gaugeThou: positive('thousandths of an inch'),
+  positions: Type.Union([Type.Literal(1), Type.Literal(2)]),
+  quantity: wholeFrom(1, 'good strings'),
+  core: closed({
+    wireId: text(),
+    shape: oneOf(['round', 'hex']),
+    sizeM: positive('m'),
+    cutLengthM: positive('m'),
+    end: oneOf(['ball', 'loop']),
+  }),
+  layers: Type.Array(layer, { description: 'from the core outwards; empty on the bench' }),
+  meanDiameterM: estimate,
+  caliperDiameterM: estimate,
+  unitWeightKgPerM: estimate,
+  whirl: Type.Optional(whirl),
+  coreTension: Type.Optional(setPoint),
+  cycleSeconds: positive('s'),
+  runMinutes: positive('min'),
+  setUpMinutes: notNegative('min'),
+  expectedScrap: notNegative('strings'),
+  firstOff: closed({
+    strings: wholeFrom(1, 'strings'),
+    placesFromEndM: Type.Array(positive('m')),
+    rotationsDeg: Type.Array(notNegative('degrees')),
+    why: oneOf(['hex-corners-and-flats', 'round-ovality']),
+  }),
+  cautions: Type.Array(
+    oneOf([
+      'rotating-spindle',
+      'wire-whip',
+      'sharp-ends',
+      'nickel-skin',
+      'metal-dust',
+      'lock-out',
+      'local-rules',
+      'flatten-round-core',
+    ]),
+  ),
+  looseTail: Type.Optional(closed({ tailM: positive('m'), speedMPerS: positive('m/s') })),
+});

@@ -1,0 +1,69 @@
+import type { FaultWords } from './order-faults.js';
+
+/** What can be wrong with a file as a whole, as data. */
+export type FileFault =
+  | { readonly code: 'file.missing'; readonly because: string }
+  | { readonly code: 'file.empty' }
+  | { readonly code: 'file.is-workbook' }
+  | { readonly code: 'file.not-text'; readonly line: number }
+  | { readonly code: 'file.no-known-headings'; readonly headings: readonly string[] }
+  | { readonly code: 'shop.not-json'; readonly because: string }
+  | {
+      readonly code: 'shop.wrong-shape';
+      readonly errors: readonly { readonly path: string; readonly message: string }[];
+    }
+  | {
+      readonly code: 'shop.dangling';
+      readonly references: readonly {
+        readonly where: string;
+        readonly names: string;
+        readonly what: string;
+      }[];
+    };
+
+const MOST_SHOWN = 8;
+
+/** Says what is wrong with a file and how to mend it. */
+export function fileFaultWords(fault: FileFault): FaultWords {
+  switch (fault.code) {
+    case 'file.missing':
+      return {
+        what: `The file cannot be opened: ${fault.because}.`,
+        mend: 'Check its name and that you may read it.',
+      };
+    case 'file.empty':
+      return { what: 'The file holds nothing.', mend: 'Write a line of headings and one line an order.' };
+    case 'file.is-workbook':
+      return {
+        what: 'The file is a workbook, not a table of text.',
+        mend: 'Save the sheet as CSV (UTF-8) and give that file.',
+      };
+    case 'file.not-text':
+      return {
+        what: `Line ${fault.line} holds letters that are not UTF-8.`,
+        mend: 'Save the file as CSV in UTF-8 and try again.',
+      };
+    case 'file.no-known-headings':
+      return {
+        what: `None of the headings is known: ${fault.headings.join(', ')}.`,
+        mend: 'The first line must name the columns: order, player, quantity, due, and set, gauges or tuning.',
+      };
+    case 'shop.not-json':
+      return { what: `The shop file is not JSON: ${fault.because}.`, mend: 'Mend the place named.' };
+    case 'shop.wrong-shape':
+      return {
+        what: `The shop file does not have the form of a shop: ${shown(fault.errors.map(({ path, message }) => `${path} ${message}`))}.`,
+        mend: 'Compare with the published schema and the demo workshop.',
+      };
+    case 'shop.dangling':
+      return {
+        what: `The shop file names things that it does not hold: ${shown(fault.references.map(({ where, names, what }) => `${where} names the ${what} "${names}"`))}.`,
+        mend: 'Add what is named, or mend the name.',
+      };
+  }
+}
+
+const shown = (items: readonly string[]): string =>
+  items.length <= MOST_SHOWN
+    ? items.join('; ')
+    : `${items.slice(0, MOST_SHOWN).join('; ')}; and ${items.length - MOST_SHOWN} more`;

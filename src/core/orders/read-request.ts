@@ -1,0 +1,220 @@
+import { fail, type Result, succeed } from '../foundation/index.js';
+import type { StringMaterial } from '../recipes/index.js';
+import {
+  type Instrument,
+  parseTuning,
+  type StringEnd,
+  type Tuning,
+  type TuningFault,
+  usualTuning,
+} from '../sets/index.js';
+import type { Catalogue } from './catalogue.js';
+import type { Column } from './columns.js';
+import { foldName, mostLike } from './likeness.js';
+import type { PlayerRequest, ReferenceSet, WantedSet, WantedString } from './order.js';
+import { readScales } from './read-instrument.js';
+import type { CellReader } from './read-orders.js';
+import { readGauges, readMaterial } from './read-strings.js';
+import { readWishes, WISH_EXAMPLES } from './read-wishes.js';
+import type { OrderFault } from './resolved.js';
+
+interface Make {
+  readonly material: StringMaterial;
+  readonly end: StringEnd;
+}
+
+/** A row that gives a tuning to string for: instrument or scale, the set that is liked now, and wishes. */
+export function readRequest(
+  cell: CellReader,
+  catalogue: Catalogue,
+  make: Make,
+): Result<WantedSet, readonly OrderFault[]> {
+  const base = named(catalogue, cell.text('instrument'));
+  if (cell.text('instrument') !== '' && !base) return fail([instrumentUnknown(cell, catalogue)]);
+  const tuning = readTuning(cell, 'tuning', catalogue, base?.scaleLengthsM.length);
+  if (!tuning.ok) return fail([tuning.fault]);
+  const instrument = readInstrument(cell, 'scale', base, tuning.value.tuning.pitches.length);
+  if (!instrument.ok) return fail([instrument.fault]);
+  const wishes = readWishes(cell.text('wishes'));
+  if (!wishes.ok)
+    return fail([
+      cell.fault('wishes', 'order.cell-unreadable', {
+        expected: 'wishes',
+        part: wishes.fault.phrase,
+        examples: WISH_EXAMPLES,
+      }),
+    ]);
+  const reference = readReference(cell, catalogue, instrument.value, make.material);
+  if (!reference.ok) return fail([reference.fault]);
+  if (wishes.value.target === 'feel' && !reference.value)
+    return fail([cell.fault('likes', 'order.cell-empty', { neededFor: 'feel' })]);
+  const request: PlayerRequest = {
+    instrument: instrument.value,
+    tuning: tuning.value.tuning,
+    octavesAssumed: tuning.value.octavesAssumed,
+    wishes: wishes.value,
+    ...make,
+    ...(reference.value ? { reference: reference.value } : {}),
+  };
+  return succeed({ kind: 'request', request });
+}
+
+interface ReadTuning {
+  readonly tuning: Tuning;
+  readonly octavesAssumed: boolean;
+}
+
+/** A tuning by the shop's name for it, or by its notes from low to high. */
+function readTuning(
+  cell: CellReader,
+  column: Column,
+  catalogue: Catalogue,
+  count: number | undefined,
+): Result<ReadTuning, OrderFault> {
+  const text = cell.text(column);
+  const known = catalogue.tunings.find(({ name }) => foldName(name) === foldName(text));
+  if (known) return succeed({ tuning: known.tuning, octavesAssumed: false });
+  const read = parseTuning(text, count === undefined ? undefined : usualTuning(count));
+  if (read.ok) return read;
+  return fail(
+    cell.fault(column, 'order.tuning-unreadable', {
+      ...tuningFacts(read.fault),
+      nearest: mostLike(
+        text,
+        catalogue.tunings.map(({ name }) => name),
+      ),
+    }),
+  );
+}
+
+/** The instrument named, with the scale column over it where that is filled. */
+function readInstrument(
+  cell: CellReader,
+  column: Column,
+  base: Instrument | undefined,
+  count: number,
+): Result<Instrument, OrderFault> {
+  const text = cell.text(column);
+  if (text !== '') {
+    const scales = readScales(text, count);
+    if (!scales.ok)
+      return fail(
+        cell.fault(
+          column,
+          scales.fault.code === 'ambiguous' ? 'order.cell-ambiguous' : 'order.cell-unreadable',
+          {
+            expected: 'scale',
+            strings: count,
+            readings: scales.fault.readings,
+          },
+        ),
+      );
+    return succeed({ name: base?.name ?? `${count} strings`, scaleLengthsM: scales.value });
+  }
+  if (!base) return fail(cell.fault(column, 'order.cell-empty', { neededFor: 'request' }));
+  return base.scaleLengthsM.length === count
+    ? succeed(base)
+    : fail(
+        cell.fault('tuning', 'order.strings-do-not-match', {
+          instrument: base.name,
+          strings: base.scaleLengthsM.length,
+          given: count,
+        }),
+      );
+}
+
+/** The set that a player likes: a stock set by name or gauges, with the tuning and scale it is liked on. */
+function readReference(
+  cell: CellReader,
+  catalogue: Catalogue,
+  instrument: Instrument,
+  material: StringMaterial,
+): Result<ReferenceSet | undefined, OrderFault> {
+  if (cell.text('likes') === '') return succeed(undefined);
+  const strings = readLikedStrings(cell, catalogue, material);
+  if (!strings.ok) return strings;
+  const count = strings.value.strings.length;
+  const tuning = readLikedTuning(cell, catalogue, count);
+  if (!tuning.ok) return tuning;
+  const liked = readLikedInstrument(cell, instrument, count);
+  if (!liked.ok) return liked;
+  return succeed({ ...strings.value, instrument: liked.value, tuning: tuning.value });
+}
+
+/** The liked set is taken to be tuned as so many strings usually are unless the row says otherwise. */
+function readLikedTuning(cell: CellReader, catalogue: Catalogue, count: number): Result<Tuning, OrderFault> {
+  const usual = usualTuning(count);
+  if (cell.text('likesTuning') === '')
+    return usual
+      ? succeed(usual)
+      : fail(cell.fault('likesTuning', 'order.cell-empty', { neededFor: 'liked-tuning' }));
+  const read = readTuning(cell, 'likesTuning', catalogue, count);
+  if (!read.ok) return read;
+  const { tuning } = read.value;
+  return tuning.pitches.length === count
+    ? succeed(tuning)
+    : fail(
+        cell.fault('likesTuning', 'order.strings-do-not-match', {
+          strings: count,
+          given: tuning.pitches.length,
+        }),
+      );
+}
+
+function tuningFacts(fault: TuningFault): OrderFault['facts'] {
+  if (fault.code === 'tuning.unreadable') return { part: fault.read, note: fault.note };
+  return fault.code === 'tuning.wrong-count'
+    ? { strings: fault.expected, given: fault.given }
+    : { given: fault.given, octavesNeeded: 1 };
+}
+
+/** Without a scale of its own the liked set is taken to be on the same instrument, where the strings are as many. */
+function readLikedInstrument(
+  cell: CellReader,
+  instrument: Instrument,
+  count: number,
+): Result<Instrument, OrderFault> {
+  const same = instrument.scaleLengthsM.length === count ? instrument : undefined;
+  return readInstrument(cell, 'likesScale', same, count);
+}
+
+function readLikedStrings(
+  cell: CellReader,
+  catalogue: Catalogue,
+  material: StringMaterial,
+): Result<{ readonly strings: readonly WantedString[]; readonly material: StringMaterial }, OrderFault> {
+  const text = cell.text('likes');
+  const known = catalogue.sets.find(({ name }) => foldName(name) === foldName(text));
+  if (known) {
+    const wound = known.strings.find(({ kind }) => kind === 'wound');
+    return succeed({ strings: known.strings, material: wound?.material ?? material });
+  }
+  const read = readGauges(text);
+  if (!read.ok)
+    return fail(
+      cell.fault('likes', read.fault.code, {
+        ...read.fault.facts,
+        nearest: mostLike(
+          text,
+          catalogue.sets.map(({ name }) => name),
+        ),
+      }),
+    );
+  const likedMaterial = cell.text('likesMaterial');
+  if (likedMaterial === '') return succeed({ strings: read.value, material });
+  const liked = readMaterial(likedMaterial);
+  return liked.ok
+    ? succeed({ strings: read.value, material: liked.value })
+    : fail(cell.fault('likesMaterial', 'order.material-unknown', liked.fault));
+}
+
+const named = (catalogue: Catalogue, name: string): Instrument | undefined =>
+  catalogue.instruments.find((instrument) => foldName(instrument.name) === foldName(name));
+
+const instrumentUnknown = (cell: CellReader, catalogue: Catalogue): OrderFault =>
+  cell.fault('instrument', 'order.instrument-unknown', {
+    nearest: mostLike(
+      cell.text('instrument'),
+      catalogue.instruments.map(({ name }) => name),
+    ),
+  });

@@ -1,0 +1,4 @@
+export { dayPlanPdf } from './day-plan.js';
+export { LABELS_3_BY_8, type LabelSheet, labelsPdf } from './labels.js';
+export { packingRollPdf } from './packing-roll.js';
+export { setUpSheetsPdf } from './set-up-sheets.js';

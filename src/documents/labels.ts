@@ -1,0 +1,184 @@
+import { dateInWords, gaugesInWords } from '../contract/index.js';
+import type { Day, DayOrder, PackedSet } from '../core/day/index.js';
+import { invariant } from '../core/foundation/index.js';
+import { type CodeSymbol, codeSymbol, drawCodeSymbol, MODULE_WIDTH } from './code-symbol.js';
+import { INK, mm, pointsFromMetres, TYPE, type TypeStyle } from './look.js';
+import { Pages } from './page.js';
+import { type PaperAbout, printPaper } from './paper.js';
+import { lineHeight, type Pen } from './pen.js';
+
+/** How labels lie on an A4 sheet. */
+export interface LabelSheet {
+  readonly columns: number;
+  readonly rows: number;
+  readonly labelWidthM: number;
+  readonly labelHeightM: number;
+  /** From the sheet's edges to the first label. */
+  readonly leftMarginM: number;
+  readonly topMarginM: number;
+  readonly columnGapM: number;
+  readonly rowGapM: number;
+  /** Inside a label, free of print: more than most printers leave white at the sheet's edge. */
+  readonly sidePaddingM: number;
+  readonly topPaddingM: number;
+}
+
+/** Twenty-four labels of 70 mm by 37 mm, edge to edge. */
+export const LABELS_3_BY_8: LabelSheet = {
+  columns: 3,
+  rows: 8,
+  labelWidthM: 0.07,
+  labelHeightM: 0.037,
+  leftMarginM: 0,
+  topMarginM: 0.0005,
+  columnGapM: 0,
+  rowGapM: 0,
+  sidePaddingM: 0.0045,
+  topPaddingM: 0.0035,
+};
+
+/**
+ * Labels for every set of the packing roll, one for each of its envelopes, in the roll's order: player, set,
+ * gauges, order, day, where the strings come from, and a code to scan that reads as the set's `labelCode`.
+ */
+export function labelsPdf(day: Day, sheet: LabelSheet = LABELS_3_BY_8): Promise<Uint8Array> {
+  const about: PaperAbout = { title: `Labels, ${dateInWords(day.date)}`, day };
+  const labels = labelsOf(day);
+  return printPaper(about, (pen) => {
+    if (labels.length === 0) drawNone(pen, about);
+    labels.forEach((label, index) => {
+      const place = index % (sheet.columns * sheet.rows);
+      if (place === 0) pen.doc.addPage();
+      drawLabel(pen, label, labelFrame(sheet, place));
+    });
+  });
+}
+
+interface Label {
+  readonly player: string;
+  readonly setName: string;
+  readonly gauges: string;
+  readonly order: string;
+  readonly origin: string;
+  readonly shop: string;
+  readonly code: string;
+}
+
+function labelsOf(day: Day): Label[] {
+  const orders = new Map(day.orders.map((order) => [order.line, order]));
+  return day.roll.sets.flatMap((set) => {
+    const order = orders.get(set.line);
+    invariant(order, `line ${set.line} is packed but not among the day's orders`);
+    return Array.from({ length: set.quantity }, (_, copy) => label(day, set, order, copy + 1));
+  });
+}
+
+const label = (day: Day, set: PackedSet, order: DayOrder, copy: number): Label => ({
+  player: set.player,
+  setName: set.setName,
+  gauges: gaugesInWords(order.strings.map((string) => string.spec)),
+  order: `Order ${set.orderId} · ${copy} of ${set.quantity} · ${dateInWords(day.date)}`,
+  origin: originInWords(order),
+  // The warning first: of a long name the end is cut off.
+  shop: day.shop.invented ? `invented: ${day.shop.name}` : day.shop.name,
+  code: set.labelCode,
+});
+
+function originInWords(order: DayOrder): string {
+  if (order.readyAt === 'now') return 'Strings from the shelf';
+  const { lotIds, date } = order.readyAt;
+  return `${lotIds.length === 1 ? 'Lot' : 'Lots'} ${lotIds.join(', ')}, ready ${dateInWords(date)}`;
+}
+
+interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+function labelFrame(sheet: LabelSheet, place: number): Frame {
+  const column = place % sheet.columns;
+  const row = Math.floor(place / sheet.columns);
+  const leftM = sheet.leftMarginM + column * (sheet.labelWidthM + sheet.columnGapM) + sheet.sidePaddingM;
+  const topM = sheet.topMarginM + row * (sheet.labelHeightM + sheet.rowGapM) + sheet.topPaddingM;
+  return {
+    x: pointsFromMetres(leftM),
+    y: pointsFromMetres(topM),
+    width: pointsFromMetres(sheet.labelWidthM - 2 * sheet.sidePaddingM),
+    height: pointsFromMetres(sheet.labelHeightM - 2 * sheet.topPaddingM),
+  };
+}
+
+/** All words are one leaf of structure; the bars are an ornament, for they say what the words say. */
+function drawLabel(pen: Pen, label: Label, frame: Frame): void {
+  const lines = linesOf(label);
+  const textHeight = lines.reduce((sum, [, style]) => sum + lineHeight(style), 0);
+  const top = frame.y + textHeight + CODE_GAP;
+  const code = layCode(label, { ...frame, y: top, height: frame.y + frame.height - top });
+  pen.tag('P', () => {
+    let y = frame.y;
+    for (const [text, style] of lines) {
+      pen.line(text, { ...frame, y }, style);
+      y += lineHeight(style);
+    }
+    const codeWidth = pen.widthOf(label.code, TINY) + CODE_GAP;
+    const { letters } = code;
+    pen.line(label.code, letters, TINY);
+    const beside = { ...letters, x: letters.x + codeWidth, width: letters.width - codeWidth };
+    pen.line(label.shop, beside, TINY, 'right');
+  });
+  pen.ornament(() => drawCodeSymbol(pen, code.symbol, code.at));
+}
+
+const linesOf = (label: Label): [string, TypeStyle][] => [
+  [label.player, TYPE.strong],
+  [label.setName, SET_NAME],
+  [label.gauges, TYPE.strong],
+  [label.order, TYPE.small],
+  [label.origin, TYPE.small],
+];
+
+interface LaidCode {
+  readonly symbol: CodeSymbol;
+  readonly at: {
+    readonly x: number;
+    readonly y: number;
+    readonly moduleWidth: number;
+    readonly moduleHeight: number;
+  };
+  /** Where it stands in letters what the code says. */
+  readonly letters: { readonly x: number; readonly y: number; readonly width: number };
+}
+
+/** The code fills the foot of the label; bars lie over their letters, a square stands to their right. */
+function layCode(label: Label, room: Frame): LaidCode {
+  // The quiet zone of a bar code lies in the padding: its bars begin where the text does.
+  const symbol = codeSymbol(label.code, Math.floor(room.width / MODULE_WIDTH));
+  const letters = { ...room, y: room.y + room.height - lineHeight(TINY) };
+  if (symbol.kind === 'code-128') {
+    const moduleHeight = room.height - lineHeight(TINY) - 1;
+    return { symbol, letters, at: { x: room.x, y: room.y, moduleWidth: MODULE_WIDTH, moduleHeight } };
+  }
+  const side = room.height / (symbol.rows + 2 * symbol.quietModules);
+  const quiet = symbol.quietModules * side;
+  const x = room.x + room.width - room.height + quiet;
+  return {
+    symbol,
+    letters: { ...letters, width: room.width - room.height },
+    at: { x, y: room.y + quiet, moduleWidth: side, moduleHeight: side },
+  };
+}
+
+function drawNone(pen: Pen, about: PaperAbout): void {
+  const pages = new Pages(pen, about);
+  pages.newPage();
+  pages.heading('Labels', 'H1');
+  pages.paragraph('There are none: no set is on the packing roll of this day.', TYPE.lead);
+  pages.finish();
+}
+
+const SET_NAME: TypeStyle = { ...TYPE.body, size: 8 };
+/** White between words and bars, and between the code's letters and the shop. */
+const CODE_GAP = mm(1);
+const TINY: TypeStyle = { face: 'regular', size: 6, ink: INK.quiet };

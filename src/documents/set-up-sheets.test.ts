@@ -1,0 +1,136 @@
+import { describe, expect, it } from 'vitest';
+import { canReadText, pageCount, pageTexts, runningText, wordBoxes } from '../../test/fixtures/read-pdf.js';
+import { smallDay } from '../../test/fixtures/small-day.js';
+import { setUpSheetsPdf } from './set-up-sheets.js';
+
+const day = smallDay();
+const only = (index: number): Promise<Uint8Array> => setUpSheetsPdf({ ...day, sheets: [day.sheets[index]!] });
+
+describe('set-up sheets', () => {
+  it('equal days give equal bytes', async () => {
+    expect(await setUpSheetsPdf(smallDay())).toEqual(await setUpSheetsPdf(smallDay()));
+  });
+
+  it('each run has one page, two layers and all cautions included', async () => {
+    expect(pageCount(await setUpSheetsPdf(day))).toBe(day.sheets.length);
+  });
+
+  it('the file says its title, its language and that it is tagged', async () => {
+    const file = Buffer.from(await setUpSheetsPdf(day)).toString('latin1');
+    expect(file).toContain('/Lang (en-GB)');
+    expect(file).toContain('/Marked true');
+    expect(file).toContain('(Saltmarsh Strings)');
+    expect(file).toContain('/S /H1');
+  });
+
+  it.skipIf(!canReadText)('cautions stand above every setting', async () => {
+    for (const [index, sheet] of day.sheets.entries()) {
+      const words = wordBoxes(await only(index));
+      const top = (wanted: string): number =>
+        Math.min(...words.filter(({ word }) => word === wanted).map(({ top }) => top));
+      expect(top('Rules')).toBeLessThan(top('Cut'));
+      if (sheet.kind === 'wind') expect(top('Rules')).toBeLessThan(top('Turns'));
+    }
+  });
+
+  it.skipIf(!canReadText)(
+    'where hands meet a spindle the sheet says guard, eyes, no gloves, lock out, local rules',
+    async () => {
+      const text = runningText(await only(0));
+      expect(text).toContain('Close the guard first.');
+      expect(text).toContain('No gloves at a turning spindle.');
+      expect(text).toContain('Wear eye protection');
+      expect(text).toContain('lock its switch');
+      expect(text).toContain('Follow local rules and licensed practice');
+      expect(text).toContain('A loose tail of 50 mm flies at 15 m/s (54 km/h).');
+    },
+  );
+
+  it.skipIf(!canReadText)('a gear machine is told its dial, a servo its pitch', async () => {
+    const gear = runningText(await only(0));
+    expect(gear).toContain('Dial 7.45 gives 14.3 thou (0.362 mm)');
+    expect(gear).not.toContain('Pitch to type in');
+    const servo = runningText(await only(1));
+    expect(servo).toContain('Pitch to type in, mm 0.363');
+    expect(servo).toContain('Wrap layer 2 of 2');
+  });
+
+  it.skipIf(!canReadText)('sizes are in both units', async () => {
+    const text = runningText(await only(0));
+    expect(text).toContain('17.0 thou (0.432 mm) across flats');
+    expect(text).toContain('Cut to 1100 mm (43.3 in)');
+    expect(text).toContain('Ø 46.2 ± 0.5 thou');
+    expect(text).toContain('1.174 mm, from 1.161 to 1.187 mm');
+    expect(text).toContain('lead angle 7.92°');
+    expect(text).toContain('17.2 mm/s (0.68 in/s)');
+  });
+
+  it.skipIf(!canReadText)('a tension that nobody recorded is not made up', async () => {
+    const text = runningText(await only(0));
+    expect(text).toContain(
+      'Core tension: no record in this shop yet; upper limit 178.3 N (40.08 lbf), decided by the elastic limit',
+    );
+    expect(text).toContain('Wrap tension: 9.4 N (2.11 lbf), from 6 runs recorded in this shop');
+  });
+
+  it.skipIf(!canReadText)('a bench job has nothing that turns', async () => {
+    const text = runningText(await only(2));
+    expect(text).toContain('Plain wire');
+    expect(text).not.toContain('Spindle, rpm');
+    expect(text).not.toContain('Wrap tension');
+  });
+
+  it.skipIf(!canReadText)('the first-off table names strings, places and turns', async () => {
+    const text = runningText(await only(0));
+    expect(text).toContain('Measure first: 2 strings, 3 places from the end, 2 turns in the micrometer');
+    expect(text).toMatch(/50 mm 485 mm 920 mm/);
+    expect(text).toContain('String 2');
+  });
+
+  it.skipIf(!canReadText)('pages are numbered and say that the workshop is invented', async () => {
+    const pages = pageTexts(await setUpSheetsPdf(day));
+    pages.forEach((page, index) => {
+      expect(page).toContain(`page ${index + 1} of ${pages.length}`);
+      expect(page).toContain('invented demo workshop');
+    });
+  });
+
+  it.skipIf(!canReadText)('a real workshop is not called invented', async () => {
+    const text = runningText(await setUpSheetsPdf({ ...day, shop: { ...day.shop, invented: false } }));
+    expect(text).toContain('Saltmarsh Strings');
+    expect(text).not.toContain('invented');
+  });
+
+  it.skipIf(!canReadText)('a day without runs has a page that says so', async () => {
+    const pages = pageTexts(await setUpSheetsPdf({ ...day, sheets: [] }));
+    expect(pages).toHaveLength(1);
+    expect(pages[0]).toContain('no run starts on this day');
+  });
+
+  it.skipIf(!canReadText)('no word runs off the page or over another', async () => {
+    const words = wordBoxes(await setUpSheetsPdf(day));
+    for (const word of words) {
+      expect(word.left).toBeGreaterThan(0);
+      expect(word.right).toBeLessThan(595.3);
+      expect(word.bottom).toBeLessThan(841.9);
+    }
+    expect(overlaps(words)).toEqual([]);
+  });
+});
+
+/** Pairs of words whose inner boxes cover each other; the outer third of a box is leading. */
+function overlaps(words: ReturnType<typeof wordBoxes>): string[] {
+  const inner = words.map((box) => {
+    const lead = (box.bottom - box.top) / 3;
+    return { ...box, top: box.top + lead, bottom: box.bottom - lead };
+  });
+  return inner.flatMap((one, index) =>
+    inner
+      .slice(index + 1)
+      .filter(
+        (other) => one.page === other.page && one.left < other.right - 0.5 && other.left < one.right - 0.5,
+      )
+      .filter((other) => one.top < other.bottom && other.top < one.bottom)
+      .map((other) => `${one.word} / ${other.word}`),
+  );
+}

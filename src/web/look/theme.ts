@@ -1,0 +1,14 @@
+import { createTheme, NativeSelect, Pagination, SegmentedControl, Slider, TextInput } from '@mantine/core';
+
+/** How the library's components stand on our pages. Colours, faces and sizes are roles of `tokens.css`. */
+export const THEME = createTheme({
+  respectReducedMotion: true,
+  cursorType: 'pointer',
+  components: {
+    TextInput: TextInput.extend({ defaultProps: { size: 'md' } }),
+    NativeSelect: NativeSelect.extend({ defaultProps: { size: 'md' } }),
+    SegmentedControl: SegmentedControl.extend({ defaultProps: { size: 'sm', withItemsBorders: false } }),
+    Slider: Slider.extend({ defaultProps: { size: 'sm', label: null } }),
+    Pagination: Pagination.extend({ defaultProps: { size: 'md' } }),
+  },
+});

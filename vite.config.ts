@@ -1,0 +1,15 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  root: 'src/web',
+  plugins: [react()],
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2023',
+    // Nothing inline: the server lets a page run only scripts that are files of their own.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+});
