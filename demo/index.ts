@@ -5,5 +5,5 @@ invariant(date, 'the demo begins on a day');
 
 /** The Monday on which the invented workshop's month begins. */
 export const DEMO_DATE = date;
-export { demoOrders, type OrdersWish } from './orders.js';
+export { demoOrders } from './orders.js';
 export { demoWorkshop } from './workshop.js';

@@ -61,11 +61,11 @@ export function demoOrders(shop: Shop, wish: OrdersWish): string {
 /** Where in the file the demo shows what is said of an order that cannot be ready in time. */
 const IMPOSSIBLE_AT = 41;
 
-/** A gross of eights by tomorrow: no shop of this size winds them. */
+/** A gross of eights by tonight: no shop of this size winds them. */
 const impossible = ({ from }: OrdersWish, chance: Chance, at: number): Row => ({
   order: `T-${4100 + at}`,
   player: player(chance),
-  due: addDays(from, 1),
+  due: from,
   quantity: '144',
   set: 'Slate eight, 10',
 });

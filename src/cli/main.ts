@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { dayCommand } from './commands/day.js';
 import { recipeCommand } from './commands/recipe.js';
 import { schemaCommand } from './commands/schema.js';
+import { serveCommand } from './commands/serve.js';
 import { setCommand } from './commands/set.js';
 import { setupCommand } from './commands/setup.js';
 import { EXIT } from './exit-codes.js';
@@ -20,6 +21,7 @@ export function tautwork(terminal: Terminal): Command {
   recipeCommand(program, terminal);
   setupCommand(program, terminal);
   schemaCommand(program, terminal);
+  serveCommand(program, terminal);
   return program;
 }
 

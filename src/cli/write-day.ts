@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import { stringify } from 'csv-stringify/sync';
 import { orderFaultWords } from '../contract/index.js';
 import type { Day } from '../core/day/index.js';
-import { dayPlanPdf, labelsPdf, packingRollPdf, setUpSheetsPdf } from '../documents/index.js';
 import { Refusal } from './inputs.js';
 import type { Terminal } from './terminal.js';
 
@@ -42,15 +41,30 @@ export async function writeDay(
   return written;
 }
 
+/** Loaded when asked for: fonts and PDF take longer to load than most commands take to answer. */
+const documents = () => import('../documents/index.js');
+
 const DAY_FILES: readonly DayFile[] = [
   {
     name: 'day-plan.pdf',
     holds: 'the plan of each machine, late orders, wire to pull, costs',
-    make: dayPlanPdf,
+    make: async (day) => (await documents()).dayPlanPdf(day),
   },
-  { name: 'set-up-sheets.pdf', holds: 'a sheet for every run of the day', make: setUpSheetsPdf },
-  { name: 'packing-roll.pdf', holds: 'the walk past the bins and each set', make: packingRollPdf },
-  { name: 'labels.pdf', holds: 'a label for every set', make: labelsPdf },
+  {
+    name: 'set-up-sheets.pdf',
+    holds: 'a sheet for every run of the day',
+    make: async (day) => (await documents()).setUpSheetsPdf(day),
+  },
+  {
+    name: 'packing-roll.pdf',
+    holds: 'the walk past the bins and each set',
+    make: async (day) => (await documents()).packingRollPdf(day),
+  },
+  {
+    name: 'labels.pdf',
+    holds: 'a label for every set',
+    make: async (day) => (await documents()).labelsPdf(day),
+  },
   { name: 'faults.csv', holds: 'lines of the orders that could not go on', make: faultsCsv },
   { name: 'day.json', holds: 'all of it, for programs', make: (day) => JSON.stringify(day) },
 ];

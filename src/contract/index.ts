@@ -1,9 +1,9 @@
-export { DaySchema } from './schemas/day.js';
+export { DaySchema, ORDER_FAULT_CODES } from './schemas/day.js';
 export { ShopSchema } from './schemas/shop.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
 export { type FileFault, fileFaultWords } from './words/file-faults.js';
 export { lateInWords } from './words/late.js';
-export { listInWords } from './words/lists.js';
+export { countInWords, listInWords } from './words/lists.js';
 export { type FaultWords, orderFaultLine, orderFaultWords } from './words/order-faults.js';
 export { placementInWords } from './words/placement.js';
 export { meritInWords, recipeFaultWords } from './words/recipe-faults.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { canReadText, runningText } from '../../test/fixtures/read-pdf.js';
+import { canReadText, misplacedWords, runningText } from '../../test/fixtures/read-pdf.js';
 import { smallDay } from '../../test/fixtures/small-day.js';
 import { dayPlanPdf } from './day-plan.js';
 
@@ -32,7 +32,7 @@ describe('the day plan', () => {
 
   it.skipIf(!canReadText)('says which wire to fetch from which spool and what is short', async () => {
     const text = runningText(await dayPlanPdf(day));
-    expect(text).toContain('S-31, lot H2210: 0.204 kg, leaves 4.610 kg');
+    expect(text).toContain('S-31 (H2210): 0.204 kg, leaves 4.610 kg');
     expect(text).toContain('0.350 kg, empties it');
     expect(text).toContain('0.131 kg');
   });
@@ -54,5 +54,9 @@ describe('the day plan', () => {
   it.skipIf(!canReadText)('a day without runs says so', async () => {
     const text = runningText(await dayPlanPdf({ ...day, sheets: [], plan: { ...day.plan, runs: [] } }));
     expect(text).toContain('No machine runs on this day.');
+  });
+
+  it.skipIf(!canReadText)('no word runs off the page or over another', async () => {
+    expect(misplacedWords(await dayPlanPdf(day))).toEqual([]);
   });
 });

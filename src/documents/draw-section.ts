@@ -1,14 +1,7 @@
 import { formatTrimmed } from '../core/units/index.js';
 import { type CrossSection, crossSection, type SectionSource } from './cross-section.js';
 import { INK, pointsFromMetres, RULE, TYPE } from './look.js';
-import { lineHeight, type Pen } from './pen.js';
-
-export interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
+import { type Frame, lineHeight, type Pen } from './pen.js';
 
 /** The string cut across, and beside it cut along, both to the same scale, which stands under them. */
 export function drawSection(pen: Pen, source: SectionSource, frame: Frame): void {

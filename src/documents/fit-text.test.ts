@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ELLIPSIS, shortenText, wrapText } from './fit-text.js';
+import { ELLIPSIS, onOneLine, shortenText, wrapText } from './fit-text.js';
 
 /** A face whose every sign is one wide: widths are counts. */
 const count = (text: string): number => [...text].length;
@@ -28,6 +28,10 @@ describe('text is fitted to its place', () => {
 
   it('the last line allowed says that more was there', () => {
     expect(wrapText('one two three four', 7, count, 2)).toEqual(['one two', 'three…']);
+  });
+
+  it('line breaks out of a file become blanks', () => {
+    expect(onOneLine('Perrin\r\nOddlestone\t2')).toBe('Perrin Oddlestone 2');
   });
 
   it('no line is ever wider than its place', () => {

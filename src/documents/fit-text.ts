@@ -1,5 +1,8 @@
 export const ELLIPSIS = '…';
 
+/** The text with line breaks and other control signs made blanks: a cell of a file may hold anything. */
+export const onOneLine = (text: string): string => text.replace(/\p{Cc}+/gu, ' ');
+
 type Measure = (text: string) => number;
 
 /** The text, or as much of it as fits `width` with an ellipsis after it; empty where not even that fits. */

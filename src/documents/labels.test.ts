@@ -3,6 +3,7 @@ import {
   canReadCodes,
   canReadText,
   codesOn,
+  misplacedWords,
   pageCount,
   pageTexts,
   runningText,
@@ -10,7 +11,8 @@ import {
 } from '../../test/fixtures/read-pdf.js';
 import { LONG_PLAYER, smallDay } from '../../test/fixtures/small-day.js';
 import type { Day } from '../core/day/index.js';
-import { LABELS_3_BY_8, labelsPdf } from './labels.js';
+import { LABELS_3_BY_8 } from './label-sheet.js';
+import { labelsPdf } from './labels.js';
 import { mm } from './look.js';
 
 const day = smallDay();
@@ -52,7 +54,7 @@ describe('labels', () => {
       expect(text).toContain('Perrin Oddlestone Evening six 10 13 17 26 36 46 Order R-1043 · 1 of 2');
       expect(text).toContain('Order R-1043 · 2 of 2 · Tue 14 Apr 2026 Strings from the shelf');
       expect(text).toContain('10½ to 46, pure → bright');
-      expect(text).toContain('Lot L-0414-1, ready Tue 14 Apr 2026');
+      expect(text).toContain('Made in L-0414-1, ready Tue 14 Apr 2026');
       expect(text).toContain('invented: Saltmarsh Strings');
     },
   );
@@ -82,5 +84,9 @@ describe('labels', () => {
     const many = dayOfSets(24, (index) => `Bestellung-2026-04-14-Strandgård-${index}`);
     const codes = codesOn(await labelsPdf(many));
     expect(codes.toSorted()).toEqual(many.roll.sets.map((set) => set.labelCode).toSorted());
+  });
+
+  it.skipIf(!canReadText)('no word runs off the page or over another', async () => {
+    expect(misplacedWords(await labelsPdf(day))).toEqual([]);
   });
 });

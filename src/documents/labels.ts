@@ -1,41 +1,12 @@
-import { dateInWords, gaugesInWords } from '../contract/index.js';
+import { dateInWords, gaugesInWords, listInWords } from '../contract/index.js';
 import type { Day, DayOrder, PackedSet } from '../core/day/index.js';
 import { invariant } from '../core/foundation/index.js';
 import { type CodeSymbol, codeSymbol, drawCodeSymbol, MODULE_WIDTH } from './code-symbol.js';
-import { INK, mm, pointsFromMetres, TYPE, type TypeStyle } from './look.js';
+import { LABELS_3_BY_8, type LabelSheet, labelFrame } from './label-sheet.js';
+import { INK, mm, TYPE, type TypeStyle } from './look.js';
 import { Pages } from './page.js';
 import { type PaperAbout, printPaper } from './paper.js';
-import { lineHeight, type Pen } from './pen.js';
-
-/** How labels lie on an A4 sheet. */
-export interface LabelSheet {
-  readonly columns: number;
-  readonly rows: number;
-  readonly labelWidthM: number;
-  readonly labelHeightM: number;
-  /** From the sheet's edges to the first label. */
-  readonly leftMarginM: number;
-  readonly topMarginM: number;
-  readonly columnGapM: number;
-  readonly rowGapM: number;
-  /** Inside a label, free of print: more than most printers leave white at the sheet's edge. */
-  readonly sidePaddingM: number;
-  readonly topPaddingM: number;
-}
-
-/** Twenty-four labels of 70 mm by 37 mm, edge to edge. */
-export const LABELS_3_BY_8: LabelSheet = {
-  columns: 3,
-  rows: 8,
-  labelWidthM: 0.07,
-  labelHeightM: 0.037,
-  leftMarginM: 0,
-  topMarginM: 0.0005,
-  columnGapM: 0,
-  rowGapM: 0,
-  sidePaddingM: 0.0045,
-  topPaddingM: 0.0035,
-};
+import { type Frame, lineHeight, type Pen } from './pen.js';
 
 /**
  * Labels for every set of the packing roll, one for each of its envelopes, in the roll's order: player, set,
@@ -87,27 +58,7 @@ const label = (day: Day, set: PackedSet, order: DayOrder, copy: number): Label =
 function originInWords(order: DayOrder): string {
   if (order.readyAt === 'now') return 'Strings from the shelf';
   const { lotIds, date } = order.readyAt;
-  return `${lotIds.length === 1 ? 'Lot' : 'Lots'} ${lotIds.join(', ')}, ready ${dateInWords(date)}`;
-}
-
-interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-function labelFrame(sheet: LabelSheet, place: number): Frame {
-  const column = place % sheet.columns;
-  const row = Math.floor(place / sheet.columns);
-  const leftM = sheet.leftMarginM + column * (sheet.labelWidthM + sheet.columnGapM) + sheet.sidePaddingM;
-  const topM = sheet.topMarginM + row * (sheet.labelHeightM + sheet.rowGapM) + sheet.topPaddingM;
-  return {
-    x: pointsFromMetres(leftM),
-    y: pointsFromMetres(topM),
-    width: pointsFromMetres(sheet.labelWidthM - 2 * sheet.sidePaddingM),
-    height: pointsFromMetres(sheet.labelHeightM - 2 * sheet.topPaddingM),
-  };
+  return `Made in ${listInWords(lotIds)}, ready ${dateInWords(date)}`;
 }
 
 /** All words are one leaf of structure; the bars are an ornament, for they say what the words say. */

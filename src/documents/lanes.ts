@@ -1,5 +1,5 @@
 import { stringKeyInWords } from '../contract/index.js';
-import type { ClockTime, Day, DayRun } from '../core/day/index.js';
+import type { ClockTime, Day, DayRun, MachineDay } from '../core/day/index.js';
 import { formatClock, formatFraction } from '../core/units/index.js';
 import { GAP, INK, mm, PAGE, RULE, TYPE } from './look.js';
 import type { Pages } from './page.js';
@@ -21,12 +21,7 @@ export function drawLanes(pages: Pages, day: Day): void {
   drawAxis(pages, clock);
   for (const machine of day.plan.machines) {
     if (pages.makeRoom(LANE_HEIGHT)) drawAxis(pages, clock);
-    const name = { ...pages.here(), y: pages.y + GAP.small, width: NAME_WIDTH - GAP.small };
-    pen.tag('P', () => {
-      pen.line(machine.name, name, TYPE.strong);
-      const busy = `${machine.stringsToday} strings, busy ${formatFraction(machine.busyShareToday)}`;
-      pen.line(busy, { ...name, y: name.y + lineHeight(TYPE.strong) }, TYPE.small);
-    });
+    drawName(pages, machine);
     for (const run of runs) {
       if (run.machineId === machine.machineId) drawRun(pages, run, clock);
     }
@@ -84,6 +79,16 @@ function drawAxis(pages: Pages, clock: Clock): void {
   pages.y += AXIS_HEIGHT;
 }
 
+function drawName(pages: Pages, machine: MachineDay): void {
+  const { pen } = pages;
+  const at = { ...pages.here(), y: pages.y + GAP.small, width: NAME_WIDTH - GAP.part };
+  const busy = `${machine.stringsToday} strings, busy ${formatFraction(machine.busyShareToday)}`;
+  pen.tag('P', () => {
+    const height = pen.lines(machine.name, at, TYPE.smallStrong, { mostLines: 2 });
+    pen.line(busy, { ...at, y: at.y + height }, TYPE.small);
+  });
+}
+
 function drawRun(pages: Pages, run: DayRun, clock: Clock): void {
   const { pen } = pages;
   const y = pages.y + BAR_INSET;
@@ -97,14 +102,24 @@ function drawRun(pages: Pages, run: DayRun, clock: Clock): void {
     const weight = run.lateMinutes > 0 ? LATE_FRAME : RULE.line;
     pen.box({ x: setUpAt, y, width: end - setUpAt, height }, weight, INK.text);
   });
-  const label = { x: runAt + 2, y: y + 1.5, width: end - runAt - 3 };
-  if (label.width < LEAST_LABEL) return;
+  const words = [
+    run.lotId,
+    stringKeyInWords(run.stringKey).short,
+    run.lateMinutes > 0 ? `${run.quantity}, late` : String(run.quantity),
+  ];
+  labelRun(pages, words, { x: runAt + 2, y: y + 1.5, width: end - runAt - 3 });
+}
+
+/** Words that do not fit whole are left out: the table of runs has them all. */
+function labelRun(pages: Pages, words: readonly string[], at: { x: number; y: number; width: number }): void {
+  const { pen } = pages;
+  const rows = words.map((text, row) => ({ text, row, style: row === 0 ? TYPE.smallStrong : TYPE.small }));
+  const fitting = rows.filter(({ text, style }) => pen.widthOf(text, style) <= at.width);
+  if (!fitting.some(({ row }) => row === 0)) return;
   pen.tag('P', () => {
-    pen.line(run.lotId, label, TYPE.smallStrong);
-    const second = { ...label, y: label.y + lineHeight(TYPE.small) };
-    pen.line(stringKeyInWords(run.stringKey).short, second, TYPE.small);
-    const third = { ...label, y: second.y + lineHeight(TYPE.small) };
-    pen.line(run.lateMinutes > 0 ? `${run.quantity}, late` : String(run.quantity), third, TYPE.small);
+    for (const { text, row, style } of fitting) {
+      pen.line(text, { ...at, y: at.y + row * lineHeight(TYPE.small) }, style);
+    }
   });
 }
 
@@ -127,4 +142,3 @@ const LANE_HEIGHT = mm(14);
 const BAR_INSET = mm(1.5);
 const HATCH = 3.5;
 const LATE_FRAME = 2.4;
-const LEAST_LABEL = 10;

@@ -1,4 +1,10 @@
-import { dateInWords, listInWords, stringKeyInWords, wholeStringInWords } from '../contract/index.js';
+import {
+  countInWords,
+  dateInWords,
+  listInWords,
+  stringKeyInWords,
+  wholeStringInWords,
+} from '../contract/index.js';
 import type { Day, DayOrder, PackedSet, RollStop } from '../core/day/index.js';
 import { GAP, INK, mm, RULE, TYPE } from './look.js';
 import { Pages } from './page.js';
@@ -30,7 +36,7 @@ function summaryOf({ roll }: Day): string {
   if (roll.sets.length === 0) return 'There is nothing to pack on this day.';
   const sets = roll.sets.reduce((sum, set) => sum + set.quantity, 0);
   const now = roll.sets.reduce((sum, set) => sum + (set.state === 'pack-now' ? set.quantity : 0), 0);
-  return `${counted(sets, 'set')}: ${now} to pack now, ${sets - now} after winding. ${counted(roll.stops.length, 'bin')} to stop at.`;
+  return `${countInWords(sets, 'set')}: ${now} to pack now, ${sets - now} after winding. ${countInWords(roll.stops.length, 'bin')} to stop at.`;
 }
 
 interface WalkRow {
@@ -40,16 +46,15 @@ interface WalkRow {
   readonly forLines: readonly number[];
 }
 
-/** The bin is named at its first pick only, so that stops stand apart. */
-const picksOf = (stop: RollStop): WalkRow[] =>
-  stop.picks.map((pick, index) => ({ ...pick, bin: index === 0 ? stop.binId : '' }));
+/** The bin is named at every pick: the next row may stand on another page. */
+const picksOf = (stop: RollStop): WalkRow[] => stop.picks.map((pick) => ({ ...pick, bin: stop.binId }));
 
 const WALK_COLUMNS: readonly Column<WalkRow>[] = [
-  { heading: 'Bin', share: 12, style: TYPE.strong, cell: (row) => row.bin },
-  { heading: '', share: 5, cell: () => 'tick' },
-  { heading: 'Take', share: 8, align: 'right', style: TYPE.strong, cell: (row) => String(row.count) },
-  { heading: 'String', share: 42, cell: (row) => wholeStringInWords(row.stringKey) },
-  { heading: 'For lines', share: 33, style: TYPE.quiet, cell: (row) => row.forLines.join(', ') },
+  { heading: 'Bin', share: 16, style: TYPE.strong, cell: (row) => row.bin },
+  { heading: '', share: 4, cell: () => 'tick' },
+  { heading: 'Take', share: 7, align: 'right', style: TYPE.strong, cell: (row) => String(row.count) },
+  { heading: 'String', share: 44, cell: (row) => wholeStringInWords(row.stringKey) },
+  { heading: 'For lines', share: 29, style: TYPE.quiet, cell: (row) => row.forLines.join(', ') },
 ];
 
 function drawSets(pages: Pages, day: Day): void {
@@ -93,7 +98,7 @@ function drawWhatItIs(pages: Pages, set: PackedSet, y: number): void {
 function stateInWords(set: PackedSet, order: DayOrder | undefined): string {
   if (set.state === 'pack-now') return 'pack now';
   if (!order || order.readyAt === 'now') return 'after winding';
-  return `after winding of ${order.readyAt.lotIds.join(', ')}, ${dateInWords(order.readyAt.date)}`;
+  return `after winding, ${dateInWords(order.readyAt.date)}: ${order.readyAt.lotIds.join(', ')}`;
 }
 
 /** What all its strings have in common, said once: `steel and phosphor bronze, ball end, 1000 mm`. */
@@ -119,8 +124,6 @@ function drawStrings(pages: Pages, set: PackedSet): void {
     pen.line(string.binId, { ...at, x: at.x + at.width + 2, width: textWidth * 0.42 - 4 }, TYPE.quiet);
   });
 }
-
-const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? '' : 's'}`;
 
 const STRING_COLUMNS = 3;
 const STRING_ROW = mm(5);

@@ -1,4 +1,4 @@
-import { shortenText, wrapText } from './fit-text.js';
+import { onOneLine, shortenText, wrapText } from './fit-text.js';
 import { LEADING, type TypeStyle } from './look.js';
 
 /** Kinds of structure that a reader's software is told of (ISO 32000-1, 14.8.4). */
@@ -20,6 +20,10 @@ export interface Place {
   readonly x: number;
   readonly y: number;
   readonly width: number;
+}
+
+export interface Frame extends Place {
+  readonly height: number;
 }
 
 export interface TextManner {
@@ -47,7 +51,7 @@ export class Pen {
   /** One line that never leaves its width: what does not fit is cut short with an ellipsis. */
   line(text: string, at: Place, style: TypeStyle, align: TextManner['align'] = 'left'): void {
     this.take(style);
-    const shown = shortenText(text, at.width, this.measure);
+    const shown = shortenText(onOneLine(text), at.width, this.measure);
     if (shown === '') return;
     this.dip(style.ink);
     const spare = align === 'left' ? 0 : at.width - this.measure(shown);
@@ -55,11 +59,11 @@ export class Pen {
   }
 
   /** One line whose letters are made smaller until it fits: a figure to set must never be cut short. */
-  figure(text: string, at: Place, style: TypeStyle): void {
+  figure(text: string, at: Place, style: TypeStyle, align: TextManner['align'] = 'left'): void {
     const size = Math.min(style.size, (style.size * at.width) / this.widthOf(text, style));
     // From the foot of the line, so that figures side by side stand on one line.
     const y = at.y + (style.size - size) * ASCENT;
-    this.line(text, { ...at, y, width: at.width + ROUNDING }, { ...style, size });
+    this.line(text, { ...at, y, width: at.width + ROUNDING }, { ...style, size }, align);
   }
 
   /** Text in as many lines as it needs; gives the height it took. */
@@ -73,7 +77,7 @@ export class Pen {
 
   wrap(text: string, width: number, style: TypeStyle, mostLines?: number): string[] {
     this.take(style);
-    return wrapText(text, width, this.measure, mostLines);
+    return wrapText(onOneLine(text), width, this.measure, mostLines);
   }
 
   widthOf(text: string, style: TypeStyle): number {
@@ -109,11 +113,11 @@ export class Pen {
   }
 
   /** A box to tick or to write in. */
-  box(at: { x: number; y: number; width: number; height: number }, weight: number, ink: string): void {
+  box(at: Frame, weight: number, ink: string): void {
     this.doc.rect(at.x, at.y, at.width, at.height).lineWidth(weight).strokeColor(ink).stroke();
   }
 
-  fill(at: { x: number; y: number; width: number; height: number }, ink: string): void {
+  fill(at: Frame, ink: string): void {
     this.shape((doc) => doc.rect(at.x, at.y, at.width, at.height).fill(ink));
   }
 

@@ -20,8 +20,10 @@ export function drawCore(pages: Pages, sheet: SetUpSheet): void {
   y += lineHeight(TYPE.heading);
   pen.tag('P', () => pen.line(sizeInWords(sheet.core), { ...at, y }, TYPE.lead));
   y += lineHeight(TYPE.lead);
-  pen.tag('P', () => pen.figure(`Cut to ${lengthInBoth(sheet.core.cutLengthM)}`, { ...at, y }, TYPE.large));
-  y += lineHeight(TYPE.large);
+  // On the bench the cut is the whole setting.
+  const cut = sheet.kind === 'cut' ? TYPE.huge : TYPE.large;
+  pen.tag('P', () => pen.figure(`Cut to ${lengthInBoth(sheet.core.cutLengthM)}`, { ...at, y }, cut));
+  y += lineHeight(cut);
   for (const sentence of sentencesOf(sheet)) {
     pen.tag('P', () => {
       y += pen.lines(sentence, { ...at, y }, TYPE.body);

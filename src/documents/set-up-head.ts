@@ -20,13 +20,13 @@ export function drawSheetHead(
   const second = pages.y + lineHeight(TYPE.large);
   const third = second + lineHeight(TYPE.lead);
   pen.tag('H1', () => pen.line(words.short, left, TYPE.large));
-  pen.tag('P', () => pen.line(sheet.machineName, right, TYPE.title, 'right'));
+  pen.tag('P', () => pen.figure(sheet.machineName, right, TYPE.title, 'right'));
   pen.tag('P', () => {
     pen.line([words.material, words.finish].filter(Boolean).join(' · '), { ...left, y: second }, TYPE.lead);
     pen.line(countInWords(sheet), { ...left, y: third }, TYPE.lead);
   });
   pen.tag('P', () => {
-    pen.line(`Lot ${sheet.lotId}`, { ...right, y: second }, TYPE.lead, 'right');
+    pen.line(sheet.lotId, { ...right, y: second }, TYPE.lead, 'right');
     pen.line(run ? timesInWords(run, today) : '', { ...right, y: third }, TYPE.lead, 'right');
   });
   const fourth = third + lineHeight(TYPE.lead);

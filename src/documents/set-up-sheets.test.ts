@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { canReadText, pageCount, pageTexts, runningText, wordBoxes } from '../../test/fixtures/read-pdf.js';
+import {
+  canReadText,
+  misplacedWords,
+  pageCount,
+  pageTexts,
+  runningText,
+  wordBoxes,
+} from '../../test/fixtures/read-pdf.js';
 import { smallDay } from '../../test/fixtures/small-day.js';
 import { setUpSheetsPdf } from './set-up-sheets.js';
 
@@ -108,29 +115,6 @@ describe('set-up sheets', () => {
   });
 
   it.skipIf(!canReadText)('no word runs off the page or over another', async () => {
-    const words = wordBoxes(await setUpSheetsPdf(day));
-    for (const word of words) {
-      expect(word.left).toBeGreaterThan(0);
-      expect(word.right).toBeLessThan(595.3);
-      expect(word.bottom).toBeLessThan(841.9);
-    }
-    expect(overlaps(words)).toEqual([]);
+    expect(misplacedWords(await setUpSheetsPdf(day))).toEqual([]);
   });
 });
-
-/** Pairs of words whose inner boxes cover each other; the outer third of a box is leading. */
-function overlaps(words: ReturnType<typeof wordBoxes>): string[] {
-  const inner = words.map((box) => {
-    const lead = (box.bottom - box.top) / 3;
-    return { ...box, top: box.top + lead, bottom: box.bottom - lead };
-  });
-  return inner.flatMap((one, index) =>
-    inner
-      .slice(index + 1)
-      .filter(
-        (other) => one.page === other.page && one.left < other.right - 0.5 && other.left < one.right - 0.5,
-      )
-      .filter((other) => one.top < other.bottom && other.top < one.bottom)
-      .map((other) => `${one.word} / ${other.word}`),
-  );
-}

@@ -106,5 +106,5 @@ const PADDING = 2.2;
 const GUTTER = 9;
 const TICK = 9;
 /** Longer cells are cut short: a row must stay a row. */
-const MOST_LINES = 4;
+const MOST_LINES = 12;
 const headHeight = lineHeight(TYPE.smallStrong) + 2 * PADDING;

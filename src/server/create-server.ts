@@ -1,5 +1,5 @@
 import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
-import type { Day } from '../core/day/index.js';
+import type { Day, Shop } from '../core/day/index.js';
 import { GUARDS } from './guards.js';
 import { answerFault } from './problem-details.js';
 import { servePage } from './serve-page.js';
@@ -8,15 +8,17 @@ import { workedOutOnce } from './worked-out-once.js';
 export interface ServerParts {
   /** Works out the demo day; asked once, on the first request. */
   readonly dayOf: () => Promise<Day>;
+  /** Gives the demo workshop itself; asked once, on the first request. */
+  readonly shopOf: () => Promise<Shop>;
   /** The folder of the built page. */
   readonly webRoot: string;
   /** Whether warnings and faults are written to the terminal. */
   readonly log?: boolean;
 }
 
-/** The HTTP server, not yet listening: the page, the demo day as JSON, and a sign of life. It hands on what the
+/** The HTTP server, not yet listening: the page, the demo day and its shop as JSON, and a sign of life. It hands on what the
  * workshop says and decides nothing itself. */
-export function createServer({ dayOf, webRoot, log = false }: ServerParts): FastifyInstance {
+export function createServer({ dayOf, shopOf, webRoot, log = false }: ServerParts): FastifyInstance {
   const server = fastify({
     logger: log && { level: 'warn' },
     // An open page must not keep a server alive that was told to stop.
@@ -35,6 +37,11 @@ export function createServer({ dayOf, webRoot, log = false }: ServerParts): Fast
   server.get('/api/v1/demo/day', (_request, reply) => {
     reply.header('cache-control', 'no-cache');
     return demoDay();
+  });
+  const demoShop = workedOutOnce(shopOf);
+  server.get('/api/v1/demo/shop', (_request, reply) => {
+    reply.header('cache-control', 'no-cache');
+    return demoShop();
   });
   return server;
 }

@@ -2,7 +2,7 @@ import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '
 import { Frame } from './parts/frame.js';
 import { Lost } from './parts/lost.js';
 
-const root = createRootRoute({ component: Frame, notFoundComponent: Lost });
+const root = createRootRoute({ component: Frame, notFoundComponent: () => <Lost /> });
 
 /** Each room is loaded when its door is opened. */
 const rooms = [

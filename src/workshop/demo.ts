@@ -1,15 +1,10 @@
 import { readFile } from 'node:fs/promises';
+import { DEMO_DATE } from '../../demo/index.js';
 import { type Day, type Shop, workOutDay } from '../core/day/index.js';
-import { type CalendarDate, calendarDate, invariant } from '../core/foundation/index.js';
+import { invariant } from '../core/foundation/index.js';
 import { loadShop } from './load-shop.js';
 import { packageRoot } from './package-root.js';
 import { readOrdersFile } from './read-orders-file.js';
-
-const DATE = calendarDate('2027-03-01');
-invariant(DATE, 'the demo has a day');
-
-/** The Monday on which the invented workshop's month of orders begins. */
-export const DEMO_DATE: CalendarDate = DATE;
 
 /** A file of the invented workshop: its shop, its orders, or orders with faults. */
 export const demoFile = (name: 'shop.json' | 'orders.csv' | 'faulty-orders.csv'): URL =>

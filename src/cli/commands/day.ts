@@ -5,6 +5,7 @@ import { DEMO_DATE, demoFile, readOrdersFile } from '../../workshop/index.js';
 import { dayReport } from '../day-report.js';
 import { EXIT } from '../exit-codes.js';
 import { dayOf, readInput, refusalOf, shopOf } from '../inputs.js';
+import { numberOption } from '../options.js';
 import type { Terminal } from '../terminal.js';
 import { writeDay } from '../write-day.js';
 
@@ -14,8 +15,8 @@ interface DayOptions {
   readonly date?: string;
   readonly out?: string;
   readonly json?: boolean;
-  readonly iterations: number;
-  readonly seed: number;
+  readonly iterations: string;
+  readonly seed: string;
 }
 
 /** `tautwork day`: from a file of orders to the day's plan, sheets, wire, roll, labels and costs. */
@@ -31,8 +32,8 @@ export function dayCommand(program: Command, terminal: Terminal): void {
     .option('--date <day>', 'the day to work out, YYYY-MM-DD; today where left out')
     .option('--out <folder>', 'write PDF documents, faults.csv and day.json there')
     .option('--json', 'print the day as JSON')
-    .option('--iterations <count>', 'steps of improving the plan', Number, 0)
-    .option('--seed <number>', 'the same seed and steps give the same plan', Number, 1)
+    .option('--iterations <count>', 'steps of improving the plan', '0')
+    .option('--seed <number>', 'the same seed and steps give the same plan', '1')
     .action(async (options: DayOptions) => {
       process.exitCode = await runDay(options, terminal);
     });
@@ -49,8 +50,8 @@ async function runDay(options: DayOptions, terminal: Terminal): Promise<number> 
     shop,
     read: read.value,
     date,
-    seed: options.seed,
-    iterations: options.iterations,
+    seed: Math.round(numberOption('--seed', options.seed, { least: 0, most: 4_294_967_295 })),
+    iterations: Math.round(numberOption('--iterations', options.iterations, { least: 0, most: 10_000_000 })),
     onProgress: (share, stage) => terminal.progress.show(share * 0.8, STAGES[stage]),
   });
   const written =

@@ -76,7 +76,6 @@ export const ORDER_FAULT_CODES = [
   'order.instrument-unknown',
   'order.tuning-unreadable',
   'order.strings-do-not-match',
-  'order.gauge-unknown',
   'order.recipe-missing',
   'order.pitch-unreachable',
   'order.no-set-fits',

@@ -7,8 +7,8 @@ export function lateInWords(reason: LateReason, machineName: (machineId: string)
     case 'due-already-past':
       return `It was due on ${dateInWords(reason.due)}, before this day began.`;
     case 'machine-full':
-      return `${machineName(reason.machineId)} has no room for lot ${reason.lotId} before the due date.`;
+      return `${machineName(reason.machineId)} has no room for ${reason.lotId} before the due date.`;
     case 'too-short-notice':
-      return `Lot ${reason.lotId} needs ${durationInWords(reason.minutesNeeded)} of work, more than is left before the due date.`;
+      return `${reason.lotId} needs ${durationInWords(reason.minutesNeeded)} of work, more than is left before the due date.`;
   }
 }

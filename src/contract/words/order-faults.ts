@@ -95,10 +95,6 @@ const WORDS: Readonly<Record<OrderFaultCode, (fault: OrderFault) => FaultWords>>
         : `${facts.instrument ?? 'The set'} has ${facts.strings} strings, and ${facts.given} are given.`,
     mend: 'Give as many notes (and scale lengths) as there are strings.',
   }),
-  'order.gauge-unknown': ({ facts }) => ({
-    what: `The shop makes no ${facts.kind} ${facts.gaugeThou}.`,
-    mend: gaugesThatWork(facts),
-  }),
   'order.recipe-missing': ({ facts }) => ({
     what: `There is no recipe for a ${facts.kind} ${facts.gaugeThou} in ${materialInWords(facts.material as StringMaterial)}.`,
     mend: gaugesThatWork(facts),

@@ -8,7 +8,7 @@ export function warningInWords(warning: OrderWarning): string {
     case 'neck-load':
       return `All strings together pull ${forceInWords(warning.totalN)}, against ${forceInWords(warning.referenceN)} now (${changeInWords(warning.totalN / warning.referenceN - 1)}): the neck may need setting.`;
     case 'octaves-assumed':
-      return `The tuning ${warning.tuning} was written without octaves; the usual ones were taken.`;
+      return `The tuning was written without octaves and read as ${warning.tuning}.`;
     case 'slack':
       return `String ${warning.position} will be slack: it pulls ${forceInWords(warning.tensionN)}, less than ${forceInWords(warning.leastN)}.`;
     case 'near-strength':

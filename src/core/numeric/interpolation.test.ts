@@ -96,6 +96,17 @@ describe('a monotone curve', () => {
     );
   });
 
+  it('never steps past its rows, not by a last bit', () => {
+    fc.assert(
+      fc.property(risingTable, share, ({ xs, ys }, part) => {
+        const y = monotoneInterpolation(xs, ys)(within(xs, 1 - part * 1e-6));
+        expect(y).toBeLessThanOrEqual(ys.at(-1)!);
+        expect(y).toBeGreaterThanOrEqual(ys[0]!);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
   it('has no x for a y that it never reaches', () => {
     const curve = monotoneInterpolation([1, 2, 3], [10, 20, 40]);
     expect(curve.inverse(9.9)).toBeUndefined();

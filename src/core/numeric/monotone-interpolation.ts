@@ -84,10 +84,12 @@ interface CubicPiece {
   readonly riseTo: number;
 }
 
-const hermite = ({ t, from, to, riseFrom, riseTo }: CubicPiece): number => {
+/** Each piece is monotone, so it stays between its rows; rounding would let it step past them by a last bit. */
+function hermite({ t, from, to, riseFrom, riseTo }: CubicPiece): number {
   const s = 1 - t;
-  return s * s * ((1 + 2 * t) * from + t * riseFrom) + t * t * ((1 + 2 * s) * to - s * riseTo);
-};
+  const y = s * s * ((1 + 2 * t) * from + t * riseFrom) + t * t * ((1 + 2 * s) * to - s * riseTo);
+  return Math.min(Math.max(y, Math.min(from, to)), Math.max(from, to));
+}
 
 function xWhere(
   at: (x: number) => number,

@@ -65,7 +65,6 @@ export type OrderFaultCode =
   | 'order.instrument-unknown'
   | 'order.tuning-unreadable'
   | 'order.strings-do-not-match'
-  | 'order.gauge-unknown'
   | 'order.recipe-missing'
   | 'order.pitch-unreachable'
   | 'order.no-set-fits'

@@ -26,5 +26,4 @@ export const weight = (kg: number): string =>
   kg < 0.1 ? `${formatTrimmed(kg * 1000, 2)} g` : `${formatDecimal(kg, 3)} kg`;
 
 /** `1 order`, `2 orders`. */
-export const counted = (count: number, thing: string): string =>
-  `${count} ${thing}${count === 1 ? '' : 's'}`;
+export const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? '' : 's'}`;

@@ -36,5 +36,4 @@ export function useForceWords(): (forceN: number) => string {
   return (forceN) => formatForce(forceN, unit);
 }
 
-const keptUnit = (): ForceUnit =>
-  FORCE_UNITS.find((unit) => unit === localStorage.getItem(KEPT_AS)) ?? 'N';
+const keptUnit = (): ForceUnit => FORCE_UNITS.find((unit) => unit === localStorage.getItem(KEPT_AS)) ?? 'N';

@@ -30,7 +30,9 @@ export function laneAxis(runs: readonly DayRun[], dates: readonly CalendarDate[]
     const window = windows.find((each) => each.date >= date);
     if (!window) return length;
     if (window.date > date) return window.startsAt;
-    return window.startsAt + Math.min(Math.max(minute, window.fromMinute), window.toMinute) - window.fromMinute;
+    return (
+      window.startsAt + Math.min(Math.max(minute, window.fromMinute), window.toMinute) - window.fromMinute
+    );
   };
   return { windows, length, placeOf };
 }

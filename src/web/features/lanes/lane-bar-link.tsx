@@ -69,8 +69,10 @@ function Gauge({ bar, x, width }: { readonly bar: LaneBar; readonly x: number; r
 /** Late: a flag that stands over the bar. Due the day it is done: a lozenge on its edge. */
 function PromiseMark({ bar, x }: { readonly bar: LaneBar; readonly x: number }) {
   const y = LANE.barTop;
-  if (bar.promise === 'late') return <path d={`M${x - 1} ${y + 12}v-20h-14l4 5l-4 5h14z`} className={styles.flag} />;
-  if (bar.promise === 'due') return <path d={`M${x - 7} ${y - 6}l6 6l-6 6l-6 -6z`} className={styles.lozenge} />;
+  if (bar.promise === 'late')
+    return <path d={`M${x - 1} ${y + 12}v-20h-14l4 5l-4 5h14z`} className={styles.flag} />;
+  if (bar.promise === 'due')
+    return <path d={`M${x - 7} ${y - 6}l6 6l-6 6l-6 -6z`} className={styles.lozenge} />;
   return null;
 }
 

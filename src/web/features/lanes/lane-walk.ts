@@ -23,7 +23,13 @@ export function laneWalk(lanes: readonly Lane[], fromLotId: string, step: LaneSt
     default: {
       const others = step === 'ArrowUp' ? lanes.slice(0, laneAt).reverse() : lanes.slice(laneAt + 1);
       const here = bars[at];
-      return here && nearestIn(others.find((lane) => lane.bars.length > 0), middleOf(here));
+      return (
+        here &&
+        nearestIn(
+          others.find((lane) => lane.bars.length > 0),
+          middleOf(here),
+        )
+      );
     }
   }
 }

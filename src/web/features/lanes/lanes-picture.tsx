@@ -5,11 +5,11 @@ import type { Day } from '../../../core/day/index.js';
 import { formatClock, formatFraction } from '../../../core/units/index.js';
 import type { LaneAxis } from './lane-axis.js';
 import { LaneBarLink } from './lane-bar-link.js';
-import { isLaneStep, laneWalk } from './lane-walk.js';
-import type { Lane, LaneScope, Lanes } from './lanes-of.js';
-import { LanesLegend } from './lanes-legend.js';
-import styles from './lanes-picture.module.css';
 import { LANE } from './lane-measures.js';
+import { isLaneStep, laneWalk } from './lane-walk.js';
+import { LanesLegend } from './lanes-legend.js';
+import type { Lane, LaneScope, Lanes } from './lanes-of.js';
+import styles from './lanes-picture.module.css';
 import { RunPanel } from './run-panel.js';
 
 interface LanesPictureProps {
@@ -48,7 +48,7 @@ export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictur
           ))}
         </div>
         <div ref={ref} className={styles.scroll}>
-          {/* biome-ignore lint/a11y/noStaticElementInteractions: the arrow keys move among the links inside */}
+          {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot stand inside a drawing */}
           <svg
             viewBox={`0 0 ${drawnWidth} ${LANE.axisHeight + lanes.length * LANE.height}`}
             style={{ width: scope === 'day' ? '100%' : drawnWidth }}
@@ -63,7 +63,10 @@ export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictur
             <Patterns id={id} />
             <Axis axis={axis} perMinute={perMinute} lanes={lanes} />
             {lanes.map((lane, at) => (
-              <g key={lane.machine.machineId} transform={`translate(0 ${LANE.axisHeight + at * LANE.height})`}>
+              <g
+                key={lane.machine.machineId}
+                transform={`translate(0 ${LANE.axisHeight + at * LANE.height})`}
+              >
                 <Materials lane={lane} perMinute={perMinute} />
                 {lane.bars.map((bar) => (
                   <LaneBarLink
@@ -121,6 +124,7 @@ function Axis({ axis, perMinute, lanes }: AxisProps) {
   const bottom = LANE.axisHeight + lanes.length * LANE.height;
   const hours = axis.windows.flatMap((window) => hoursOf(window, perMinute));
   return (
+    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of a drawing takes no focus
     <g aria-hidden="true">
       {lanes.map(({ machine }, at) => {
         const y = LANE.axisHeight + at * LANE.height;
@@ -170,6 +174,7 @@ function hoursOf(window: LaneAxis['windows'][number], perMinute: number): readon
 
 function Materials({ lane, perMinute }: { readonly lane: Lane; readonly perMinute: number }) {
   return (
+    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of a drawing takes no focus
     <g aria-hidden="true">
       {lane.materials.map(({ material, fromAt, toAt }) => {
         const x = fromAt * perMinute;

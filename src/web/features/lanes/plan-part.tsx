@@ -2,9 +2,9 @@ import { SegmentedControl } from '@mantine/core';
 import { useMemo, useState } from 'react';
 import type { Day } from '../../../core/day/index.js';
 import { Picture } from '../../parts/picture.js';
+import { type LaneScope, lanesOf } from './lanes-of.js';
 import { LanesPicture } from './lanes-picture.js';
 import { LanesTable } from './lanes-table.js';
-import { type LaneScope, lanesOf } from './lanes-of.js';
 
 /** The plan as lanes of machines over working time, or as a table of runs. */
 export function PlanPart({ day }: { readonly day: Day }) {

@@ -1,6 +1,6 @@
 import type { Day, DayRun } from '../../../core/day/index.js';
-import { runWords } from './run-words.js';
 import styles from './run-panel.module.css';
+import { runWords } from './run-words.js';
 
 /** What stands in the run that was last pointed at or walked to. */
 export function RunPanel({ day, run }: { readonly day: Day; readonly run: DayRun | undefined }) {

@@ -1,6 +1,6 @@
-import { orderKindInWords, readyInWords } from './order-words.js';
 import { dateInWords } from '../../../contract/index.js';
 import type { Day, DayOrder } from '../../../core/day/index.js';
+import { orderKindInWords, readyInWords } from './order-words.js';
 
 export interface OrderWish {
   /** Every word of it must stand somewhere in the row. */

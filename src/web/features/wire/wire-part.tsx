@@ -41,9 +41,7 @@ function Spools({ pull }: { readonly pull: WirePull }) {
   return pull.spools.map((spool) => (
     <div key={spool.spoolId}>
       {spool.spoolId}, lot {spool.lot}: {weight(spool.takeKg)}{' '}
-      <span className="quiet">
-        {spool.leavesKg > 0 ? `leaves ${weight(spool.leavesKg)}` : 'empties it'}
-      </span>
+      <span className="quiet">{spool.leavesKg > 0 ? `leaves ${weight(spool.leavesKg)}` : 'empties it'}</span>
     </div>
   ));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { demoWorkshop } from '../../../demo/index.js';
-import { readOrders } from './read-orders.js';
+import { demoWorkshop } from '../../demo/index.js';
+import { readOrders } from '../../src/core/orders/index.js';
 
 const shop = demoWorkshop();
 

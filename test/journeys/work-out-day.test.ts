@@ -1,11 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DEMO_DATE, demoOrders, demoWorkshop } from '../../../demo/index.js';
-import { readTable } from '../../workshop/index.js';
-import { type ReadOrders, readOrders } from '../orders/index.js';
-import type { Day } from './day.js';
-import type { Shop } from './shop.js';
-import { workOutDay } from './work-out-day.js';
+import { DEMO_DATE, demoOrders, demoWorkshop } from '../../demo/index.js';
+import { type Day, type Shop, workOutDay } from '../../src/core/day/index.js';
+import { type ReadOrders, readOrders } from '../../src/core/orders/index.js';
+import { readTable } from '../../src/workshop/index.js';
 
 const workshop = demoWorkshop();
 

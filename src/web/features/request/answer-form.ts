@@ -1,0 +1,51 @@
+import type { Shop } from '../../../core/day/index.js';
+import { fail, type Result, succeed } from '../../../core/foundation/index.js';
+import {
+  type OrderFault,
+  type OrderWarning,
+  type PlayerRequest,
+  type RequestAnswer,
+  type RequestAnswerer,
+  requestFault,
+  requestWarnings,
+} from '../../../core/orders/index.js';
+import type { ChosenSet } from '../../../core/sets/index.js';
+import { readRequestLine } from './read-request-line.js';
+import { cellsOf, type RequestForm } from './request-form.js';
+
+/** How many sets stand side by side. */
+export const SETS_SHOWN = 3;
+
+export interface FormAnswer {
+  readonly request: PlayerRequest;
+  readonly answer: RequestAnswer;
+  readonly sets: readonly OfferedSet[];
+}
+
+export interface OfferedSet {
+  readonly set: ChosenSet;
+  readonly warnings: readonly OrderWarning[];
+}
+
+/** The best sets for what the form says, or what must be mended in it. */
+export function answerForm(
+  form: RequestForm,
+  shop: Shop,
+  answerer: RequestAnswerer,
+): Result<FormAnswer, readonly OrderFault[]> {
+  const read = readRequestLine(cellsOf(form), shop);
+  if (!read.ok) return read;
+  const request = read.value;
+  const answered = answerer({ request, quantity: 1, count: SETS_SHOWN });
+  if (!answered.ok) return fail([{ line: 1, ...requestFault(answered.fault, request) }]);
+  const answer = answered.value;
+  const { stressLimit } = shop.rules;
+  return succeed({
+    request,
+    answer,
+    sets: answer.sets.map((set) => ({
+      set,
+      warnings: requestWarnings({ set, answer, request, stressLimit }),
+    })),
+  });
+}

@@ -1,0 +1,23 @@
+import { cautionInWords, looseTailInWords } from '../../../contract/index.js';
+import type { SetUpSheet } from '../../../core/winding/index.js';
+import styles from './set-up.module.css';
+
+/** What may hurt, before anything that a hand could act on. */
+export function CautionsBox({ sheet }: { readonly sheet: SetUpSheet }) {
+  return (
+    <section aria-labelledby="cautions" className={styles.cautions}>
+      <h2 id="cautions">Before your hands go near the machine</h2>
+      <ul>
+        {sheet.cautions.map((caution) => {
+          const { title, sentence } = cautionInWords(caution);
+          return (
+            <li key={caution}>
+              <strong>{title}</strong> {sentence}{' '}
+              {caution === 'wire-whip' && sheet.looseTail && looseTailInWords(sheet.looseTail)}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
