@@ -11,5 +11,9 @@ export default defineConfig({
     // Nothing inline: the server lets a page run only scripts that are files of their own.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      // The core and the contract do nothing on being loaded: a file of theirs that nobody uses stays out.
+      treeshake: { moduleSideEffects: [{ test: /[/\\]src[/\\](core|contract)[/\\]/, sideEffects: false }] },
+    },
   },
 });

@@ -1,4 +1,4 @@
-import type { Chance } from '../src/core/foundation/index.js';
+import { byText, type Chance } from '../src/core/foundation/index.js';
 import { type StringSet, type StringSpec, stringKey } from '../src/core/sets/index.js';
 import type { Bin, Spool, StringStock, Wire } from '../src/core/stock/index.js';
 
@@ -69,4 +69,3 @@ export function demoSpools(wires: readonly Wire[], chance: Chance): readonly Spo
 const binName = (at: number): string =>
   `rack ${Math.floor(at / BINS_A_RACK) + 1} bin ${(at % BINS_A_RACK) + 1}`;
 const round = (kg: number): number => Math.round(kg * 1000) / 1000;
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

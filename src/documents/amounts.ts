@@ -1,6 +1,5 @@
 import {
   formatDecimal,
-  formatForce,
   formatMillimetres,
   formatThou,
   formatTrimmed,
@@ -14,10 +13,6 @@ export const sizeInBoth = (lengthM: number): string =>
 /** `1120 mm (44.1 in)`: lengths of string and wire. */
 export const lengthInBoth = (lengthM: number): string =>
   `${formatMillimetres(lengthM, 0)} mm (${formatDecimal(inchesFromMetres(lengthM), 1)} in)`;
-
-/** `72.1 N (16.21 lbf)`. */
-export const forceInBoth = (forceN: number): string =>
-  `${formatForce(forceN, 'N')} (${formatForce(forceN, 'lbf')})`;
 
 /** `11.3 mm/s (0.44 in/s)`. */
 export const speedInBoth = (speedMPerS: number): string =>

@@ -46,10 +46,10 @@ const readyInWords = (order: DayOrder, day: Day): string =>
 export const runColumns = (day: Day): readonly Column<DayRun>[] => [
   { heading: 'Lot', share: 11, style: TYPE.strong, cell: (run) => run.lotId },
   { heading: 'String', share: 30, cell: (run) => stringInWords(run.stringKey) },
-  { heading: 'Good', share: 6, align: 'right', style: TYPE.strong, cell: (run) => String(run.quantity) },
+  { heading: 'Good', share: 7, align: 'right', style: TYPE.strong, cell: (run) => String(run.quantity) },
   { heading: 'Scrap', share: 7, align: 'right', cell: (run) => String(Math.ceil(run.scrapStrings)) },
-  { heading: 'Set up', share: 18.5, cell: (run) => clockInWords(run.setUpFrom, day.date) },
-  { heading: 'Run to', share: 18.5, cell: (run) => clockInWords(run.to, day.date) },
+  { heading: 'Set up', share: 18, cell: (run) => clockInWords(run.setUpFrom, day.date) },
+  { heading: 'Run to', share: 18, cell: (run) => clockInWords(run.to, day.date) },
   { heading: 'Why here', share: 21, style: TYPE.small, cell: (run) => placementInWords(run.reason) },
 ];
 

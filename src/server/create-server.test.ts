@@ -3,11 +3,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FastifyInstance } from 'fastify';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Day } from '../core/day/index.js';
+import type { Day, Shop } from '../core/day/index.js';
 import { createServer } from './create-server.js';
 
 const PAGE = '<!doctype html><title>Tautwork</title>';
 const day = { shop: { name: 'Invented' }, orders: [] } as unknown as Day;
+const shop = { name: 'Invented', recipes: [] } as unknown as Shop;
 
 describe('the server', () => {
   let webRoot: string;
@@ -27,6 +28,7 @@ describe('the server', () => {
         if (asked === 1) throw new Error('spool drawer /secret/path is locked');
         return day;
       },
+      shopOf: async () => shop,
     });
   });
 
@@ -48,6 +50,12 @@ describe('the server', () => {
     const both = await Promise.all([server.inject('/api/v1/demo/day'), server.inject('/api/v1/demo/day')]);
     expect(both.map((answer) => answer.json())).toEqual([day, day]);
     expect(asked).toBe(2);
+  });
+
+  it('gives the shop that the day was worked out for', async () => {
+    const answer = await server.inject('/api/v1/demo/shop');
+    expect([answer.statusCode, answer.json()]).toEqual([200, shop]);
+    expect(answer.headers['cache-control']).toBe('no-cache');
   });
 
   it('keeps the inner words of its own faults to itself', async () => {
@@ -99,7 +107,11 @@ describe('the server', () => {
   });
 
   it('says so where the page was never built', async () => {
-    const bare = createServer({ webRoot: join(webRoot, 'none'), dayOf: async () => day });
+    const bare = createServer({
+      webRoot: join(webRoot, 'none'),
+      dayOf: async () => day,
+      shopOf: async () => shop,
+    });
     const answer = await bare.inject({ url: '/', headers: { accept: 'text/html' } });
     expect(answer.statusCode).toBe(404);
     expect(answer.json().status).toBe(404);

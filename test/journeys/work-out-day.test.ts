@@ -128,7 +128,7 @@ describe('what cannot be made', () => {
     const fault = day.faults.find(({ code }) => code === 'order.wire-missing');
     expect(fault?.facts.wireId).toBe(wire);
     expect(fault?.facts.nearest).not.toContain(wire);
-    expect((fault?.facts.nearest as string[])[0]).toMatch(/^phosphor-bronze /);
+    expect((fault!.facts.nearest as string[])[0]).toMatch(/^phosphor-bronze /);
   });
 
   it('lets the orders due last go when wire suffices for the others', () => {

@@ -49,7 +49,7 @@ const NORRIS: readonly (readonly [number, number])[] = [
   [0.5, 0.2],
 ];
 
-/** NIST StRD, Misra1a: dental research on monomolecular adsorption, y and x. */
+/** NIST StRD, Misra1a: dental research on monomolecular adsorption, y and x; the sum of squares from memory. */
 const MISRA1A: readonly (readonly [number, number])[] = [
   [10.07, 77.6],
   [14.73, 114.9],
@@ -148,7 +148,7 @@ describe('roots', () => {
   });
 });
 
-describe('uncertainty: end-gauge calibration of JCGM 100:2008, H.1, to first order', () => {
+describe('uncertainty: end-gauge calibration of JCGM 100:2008, H.1, to first order (figures from memory)', () => {
   /** Length at 20 °C, nm: l = l_S + d - l_S (delta-alpha theta + alpha_S delta-theta). */
   const length = ([
     standard = 0,

@@ -7,8 +7,8 @@ import {
   dispatch,
   type Plan,
   type PlanProblem,
-  type RunTraits,
 } from '../../src/core/planning/index.js';
+import type { SetUpTraits } from '../../src/core/winding/index.js';
 
 /** One machine, jobs numbered from 0; `setUp[from][to]`, the last row for the first job on the machine. */
 interface SingleMachine {
@@ -18,7 +18,7 @@ interface SingleMachine {
   readonly setUp: readonly (readonly number[])[];
 }
 
-const traitsOf = (job: number): RunTraits => ({
+const traitsOf = (job: number): SetUpTraits => ({
   coreWireId: String(job),
   wrapWireIds: [],
   wrapAlloy: '',

@@ -69,7 +69,7 @@ describe('pitch', () => {
 });
 
 describe('exact units', () => {
-  it('an inch is 25.4 mm, a pound-force 4.4482216152605 N, a kilogram-force 9.80665 N (NIST SP 811, 2008, B.8)', () => {
+  it('an inch is 25.4 mm, a pound-force 4.4482216152605 N, a kilogram-force 9.80665 N (NIST SP 811, 2008, B.8, from memory)', () => {
     expect(METRES_PER_INCH).toBe(0.0254);
     expect(millimetresFromMetres(metresFromThou(1000))).toBe(25.4);
     expect(newtonsFromPoundsForce(1)).toBe(4.4482216152605);
@@ -80,7 +80,7 @@ describe('exact units', () => {
     expect(newtonsFromKilogramsForce(0.45359237)).toBeCloseTo(newtonsFromPoundsForce(1), 14);
   });
 
-  it('1 ksi is 6.894757 MPa (NIST SP 811, 2008, B.8)', () => {
+  it('1 ksi is 6.894757 MPa (NIST SP 811, 2008, B.8, from memory)', () => {
     expect(pascalsFromKsi(1) / 1e6).toBeCloseTo(6.894757, 6);
   });
 });

@@ -1,6 +1,6 @@
 import type { CalendarDate } from '../foundation/index.js';
 import type { GaugeThou, StringMaterial } from '../recipes/index.js';
-import type { Instrument, StringEnd, Tuning } from '../sets/index.js';
+import type { Instrument, StringEnd, TargetWish, Tuning } from '../sets/index.js';
 
 /** One line of the orders file, read and understood, not yet resolved to strings. */
 export interface OrderLine {
@@ -50,18 +50,8 @@ export interface ReferenceSet {
   readonly tuning: Tuning;
 }
 
-export interface Wishes {
-  /** What to aim at: the reference's feel, one pull throughout, a pull that grows to the bass, or pulls given outright. */
-  readonly target: 'feel' | 'even' | 'graded' | 'free';
-  /** Even and free: pull of each string, or of all. N. */
-  readonly pullsN?: readonly number[];
-  /** Graded: pull grows by this share from one string to the next towards the bass. */
-  readonly gradePerString?: number;
-  /** Shares added to the pull wanted of the wound (bass) and plain (treble) sides: 0.05 is 5 % heavier. */
-  readonly heavierBass?: number;
-  readonly heavierTreble?: number;
-  /** 0: match the pull; 1: match the force that bends a whole tone; between: a blend. */
-  readonly bendShare?: number;
+/** Pulls aimed at, and what must stand whatever they say. */
+export interface Wishes extends TargetWish {
   /** Positions (1 = treble) whose string is given. */
   readonly pins?: readonly { readonly position: number; readonly string: WantedString }[];
   readonly woundThird?: boolean;

@@ -2,25 +2,19 @@ import { fail, type Result, succeed } from '../foundation/index.js';
 import type { StringMaterial } from '../recipes/index.js';
 import type { StringEnd } from '../sets/index.js';
 import type { Catalogue } from './catalogue.js';
-import { type Column, type ColumnMap, mapColumns, type TableRow } from './columns.js';
+import { type CellReader, cellReader } from './cell-reader.js';
+import { type ColumnMap, mapColumns, type TableRow } from './columns.js';
 import type { OrderLine, WantedSet } from './order.js';
 import { readDate } from './read-date.js';
 import { readRequest } from './read-request.js';
 import { readEnd, readGauges, readMaterial } from './read-strings.js';
-import type { OrderFault, OrderFaultCode } from './resolved.js';
+import type { OrderFault } from './resolved.js';
 
 /** A file of orders understood as far as it can be: every row is a line or has a fault. */
 export interface ReadOrders {
   readonly lines: readonly OrderLine[];
   readonly faults: readonly OrderFault[];
   readonly columns: ColumnMap;
-}
-
-/** A cell of a row, or the fault that it is missing. */
-export interface CellReader {
-  /** Text of the cell, trimmed; empty where the file has no such column or the cell is blank. */
-  text(column: Column): string;
-  fault(column: Column | undefined, code: OrderFaultCode, facts?: OrderFault['facts']): OrderFault;
 }
 
 /** More sets than any shop of this kind winds for one line: above it the cell is taken for a slip. */
@@ -134,28 +128,6 @@ function readMake(
   return material.ok && end && faults.length === 0
     ? succeed({ material: material.value, end })
     : fail(faults);
-}
-
-function cellReader(row: TableRow, columns: ColumnMap): CellReader {
-  const text = (column: Column): string => {
-    const heading = columns.headingOf[column];
-    return heading === undefined ? '' : (row.cells[heading] ?? '').trim();
-  };
-  return {
-    text,
-    fault: (column, code, facts = {}) => {
-      const heading = column && (columns.headingOf[column] ?? column);
-      const orderId = text('order');
-      return {
-        line: row.line,
-        code,
-        facts,
-        ...(heading === undefined ? {} : { column: heading }),
-        ...(orderId === '' ? {} : { orderId }),
-        ...(column === undefined ? {} : { read: text(column) }),
-      };
-    },
-  };
 }
 
 const rowText = (row: TableRow): string => JSON.stringify(Object.values(row.cells));

@@ -9,11 +9,11 @@ import {
   usualTuning,
 } from '../sets/index.js';
 import type { Catalogue } from './catalogue.js';
+import type { CellReader } from './cell-reader.js';
 import type { Column } from './columns.js';
 import { foldName, mostLike } from './likeness.js';
 import type { PlayerRequest, ReferenceSet, WantedSet, WantedString } from './order.js';
 import { readScales } from './read-instrument.js';
-import type { CellReader } from './read-orders.js';
 import { readGauges, readMaterial } from './read-strings.js';
 import { readWishes, WISH_EXAMPLES } from './read-wishes.js';
 import type { OrderFault } from './resolved.js';

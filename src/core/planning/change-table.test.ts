@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { SetUpTraits } from '../winding/index.js';
 import { COLD, changeTable } from './change-table.js';
-import type { PlanProblem, RunTraits } from './plan.js';
+import type { PlanProblem } from './plan.js';
 
-const traits = (core: number): RunTraits => ({
+const traits = (core: number): SetUpTraits => ({
   coreWireId: `core-${core}`,
   wrapWireIds: ['wrap-8'],
   wrapAlloy: 'pure-nickel',
@@ -12,7 +13,7 @@ const traits = (core: number): RunTraits => ({
 /** Three kinds of job on two machines that change over alike; counts how often the shop is asked. */
 function counted(): { problem: PlanProblem; asked: () => number } {
   let asked = 0;
-  const changeOver = (from: RunTraits | undefined, to: RunTraits) => {
+  const changeOver = (from: SetUpTraits | undefined, to: SetUpTraits) => {
     asked += 1;
     const minutes = Math.abs(
       Number((from?.coreWireId ?? 'core-9').slice(5)) - Number(to.coreWireId.slice(5)),

@@ -1,4 +1,5 @@
-import type { ChangeOver, PlanProblem, RunTraits } from './plan.js';
+import type { SetUpTraits } from '../winding/index.js';
+import type { ChangeOver, PlanProblem } from './plan.js';
 
 /** A set-up class: lots of equal traits need no telling apart when changing over. `COLD` is a machine with nothing on it. */
 export type SetUpClass = number;
@@ -26,9 +27,9 @@ interface ChangeRow {
 
 /** Reads the traits of a problem into classes and remembers up to `mostPairs` change-overs between them. */
 export function changeTable({ jobs, machines }: PlanProblem, mostPairs = MOST_PAIRS): ChangeTable {
-  const traits: RunTraits[] = [];
+  const traits: SetUpTraits[] = [];
   const classByText = new Map<string, SetUpClass>();
-  const classOf = (one: RunTraits): SetUpClass => {
+  const classOf = (one: SetUpTraits): SetUpClass => {
     const text = JSON.stringify([one.coreWireId, one.wrapWireIds, one.wrapAlloy, one.lengthM]);
     const known = classByText.get(text);
     if (known !== undefined) return known;

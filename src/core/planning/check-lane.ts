@@ -1,4 +1,5 @@
-import type { PlanJob, PlanMachine, PlannedRun, PlanProblem, RunTraits } from './plan.js';
+import type { SetUpTraits } from '../winding/index.js';
+import type { PlanJob, PlanMachine, PlannedRun, PlanProblem } from './plan.js';
 
 /** A law that a run breaks on its machine. */
 export interface LaneFault {
@@ -72,7 +73,7 @@ type Expected = Omit<PlannedRun, 'jobId' | 'machineId' | 'reason'> & { readonly 
 /** The run as soon as its machine is free at `freeMinute` and it is released; undefined where the machine cannot make it. */
 function recompute(
   machine: PlanMachine,
-  setUp: RunTraits | undefined,
+  setUp: SetUpTraits | undefined,
   job: PlanJob,
   freeMinute: number,
 ): Expected | undefined {

@@ -1,22 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Chance, seededChance } from '../foundation/index.js';
+import type { SetUpTraits } from '../winding/index.js';
 import { checkLane } from './check-lane.js';
 import { checkPlan } from './check-plan.js';
 import { dispatch } from './dispatch.js';
-import type { PlanJob, PlanMachine, PlanProblem, PlanScore, RunTraits } from './plan.js';
+import type { PlanJob, PlanMachine, PlanProblem, PlanScore } from './plan.js';
 import { compareScores } from './score.js';
 
 const once = { seed: 1, iterations: 0 };
 
-const wound = (core: number, wrap: number): RunTraits => ({
+const wound = (core: number, wrap: number): SetUpTraits => ({
   coreWireId: `core-${core}`,
   wrapWireIds: [`wrap-${wrap}`],
   wrapAlloy: 'pure-nickel',
   lengthM: 0.98,
 });
 /** Ten minutes for a core, fifteen for a wrap; slower machines take their factor longer. */
-const changing = (factor: number) => (from: RunTraits | undefined, to: RunTraits) => {
+const changing = (factor: number) => (from: SetUpTraits | undefined, to: SetUpTraits) => {
   const core = from?.coreWireId === to.coreWireId ? 0 : 10;
   const wrap = from?.wrapWireIds[0] === to.wrapWireIds[0] ? 0 : 15;
   const minutes = (2 + core + wrap) * factor;

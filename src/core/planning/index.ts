@@ -23,7 +23,6 @@ export type {
   Planner,
   PlanProblem,
   PlanScore,
-  RunTraits,
 } from './plan.js';
 export { compareScores } from './score.js';
 export { busyMinutesWithin, type PlanWindow, stringsMadeWithin } from './work-done.js';

@@ -1,4 +1,4 @@
-import { type CalendarDate, daysBetween, invariant } from '../foundation/index.js';
+import { byText, type CalendarDate, daysBetween, invariant } from '../foundation/index.js';
 import type { ReorderNeed, StringShortage } from '../stock/index.js';
 import type { Lot } from './plan.js';
 
@@ -109,5 +109,3 @@ function room(open: OpenLot, want: Want, { lotSize, mergeWindowDays, largestLot 
 }
 
 const roundUp = (count: number, multiple: number): number => Math.ceil(count / multiple) * multiple;
-
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

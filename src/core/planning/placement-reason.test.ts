@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import type { SetUpTraits } from '../winding/index.js';
 import { placementReason } from './placement-reason.js';
-import type { PlanJob, RunTraits } from './plan.js';
+import type { PlanJob } from './plan.js';
 
-const traits = (core: string, wrap: string): RunTraits => ({
+const traits = (core: string, wrap: string): SetUpTraits => ({
   coreWireId: core,
   wrapWireIds: [wrap],
   wrapAlloy: `alloy of ${wrap}`,
@@ -16,14 +17,14 @@ const job = (id: string, parts: Partial<PlanJob> = {}): PlanJob => ({
   weight: 1,
   ...parts,
 });
-const changeOver = (from: RunTraits | undefined, to: RunTraits) => ({
+const changeOver = (from: SetUpTraits | undefined, to: SetUpTraits) => ({
   minutes: from?.coreWireId === to.coreWireId ? 0 : 10,
   scrapStrings: 0,
   costMinor: 0,
 });
 const reason = (
   one: PlanJob,
-  { after = [], setUp, waited = false }: { after?: PlanJob[]; setUp?: RunTraits; waited?: boolean } = {},
+  { after = [], setUp, waited = false }: { after?: PlanJob[]; setUp?: SetUpTraits; waited?: boolean } = {},
 ) => placementReason({ job: one, after, setUp, changeOver, waited });
 
 describe('why a lot stands where it does', () => {

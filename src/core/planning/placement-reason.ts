@@ -1,4 +1,5 @@
-import type { ChangeOver, PlacementReason, PlanJob, RunTraits } from './plan.js';
+import type { SetUpTraits } from '../winding/index.js';
+import type { ChangeOver, PlacementReason, PlanJob } from './plan.js';
 
 /** What decides why a job stands where it does. */
 export interface Placement {
@@ -6,7 +7,7 @@ export interface Placement {
   /** What runs after it on the same machine, in order. */
   readonly after: readonly PlanJob[];
   /** What the machine is set up for when the job comes; left out at a cold start. */
-  readonly setUp: RunTraits | undefined;
+  readonly setUp: SetUpTraits | undefined;
   readonly changeOver: ChangeOver;
   /** The machine stood free and waited for the job's release. */
   readonly waited: boolean;
@@ -47,7 +48,7 @@ function dueFirst(jobs: readonly PlanJob[]): PlanJob | undefined {
 
 type Part = Extract<PlacementReason, { kind: 'same-set-up' }>['keeps'][number];
 
-function keptParts(from: RunTraits | undefined, to: RunTraits): readonly Part[] {
+function keptParts(from: SetUpTraits | undefined, to: SetUpTraits): readonly Part[] {
   if (!from) return [];
   const sameWraps = from.wrapWireIds.join('\n') === to.wrapWireIds.join('\n');
   const wound = to.wrapWireIds.length > 0;

@@ -1,4 +1,5 @@
 import type { CalendarDate } from '../foundation/index.js';
+import type { SetUpTraits } from '../winding/index.js';
 
 /** Strings of one kind to be made together: the unit of planning. */
 export interface Lot {
@@ -13,21 +14,13 @@ export interface Lot {
   readonly due: CalendarDate;
 }
 
-/** What must be changed between two runs is read off the difference of their traits. */
-export interface RunTraits {
-  readonly coreWireId: string;
-  readonly wrapWireIds: readonly string[];
-  readonly wrapAlloy: string;
-  readonly lengthM: number;
-}
-
 /**
  * A lot as the planner sees it. Times are working minutes since the plan's start: one axis for the shop, a
  * day on it as long as the longest machine's day.
  */
 export interface PlanJob {
   readonly id: string;
-  readonly traits: RunTraits;
+  readonly traits: SetUpTraits;
   /** Machines that can make it and how long each takes without set-up. Empty is refused before planning. */
   readonly eligible: readonly { readonly machineId: string; readonly processMinutes: number }[];
   /** Set-up does not begin before this minute: wire arrives, core is prepared. */
@@ -43,7 +36,7 @@ export interface PlanJob {
 export interface PlanMachine {
   readonly id: string;
   /** What is set up now; left out where nothing is. */
-  readonly setUp?: RunTraits;
+  readonly setUp?: SetUpTraits;
   /**
    * Shifts as working minutes from the plan's start, ascending, apart; a run may pause between them. At
    * least one. The last is open-ended: work that fits nowhere else is planned behind it, never dropped.
@@ -54,8 +47,8 @@ export interface PlanMachine {
 
 /** Minutes and scrap of changing from one run to the next; `from` is left out at a cold start. */
 export type ChangeOver = (
-  from: RunTraits | undefined,
-  to: RunTraits,
+  from: SetUpTraits | undefined,
+  to: SetUpTraits,
 ) => { readonly minutes: number; readonly scrapStrings: number; readonly costMinor: number };
 
 export interface PlanProblem {

@@ -1,3 +1,4 @@
+import { byText } from '../foundation/index.js';
 import type { GaugeThou, Recipe, StringMaterial } from '../recipes/index.js';
 import type { StringBody } from '../string/index.js';
 
@@ -58,5 +59,3 @@ export function inOrder(candidates: readonly StringCandidate[]): StringCandidate
 /** Whether two candidates are the same string to a player, whatever recipe makes them. */
 export const looksLike = (a: StringCandidate, b: StringCandidate): boolean =>
   a.gaugeThou === b.gaugeThou && a.kind === b.kind && a.material === b.material;
-
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

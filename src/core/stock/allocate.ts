@@ -1,7 +1,5 @@
-import { type CalendarDate, invariant } from '../foundation/index.js';
+import { byText, type CalendarDate, grouped, invariant } from '../foundation/index.js';
 import { stringKey } from '../sets/index.js';
-import { byText } from './by-text.js';
-import { grouped } from './grouped.js';
 import type { StringStock } from './stock.js';
 
 /** Strings of one kind that an order line wants. */

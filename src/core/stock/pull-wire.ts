@@ -1,6 +1,4 @@
-import { invariant } from '../foundation/index.js';
-import { byText } from './by-text.js';
-import { grouped } from './grouped.js';
+import { byText, grouped, invariant } from '../foundation/index.js';
 import type { Spool } from './stock.js';
 
 /** Wire that work needs, by weight; the length goes along for the winder to read. */

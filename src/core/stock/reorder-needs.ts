@@ -1,5 +1,5 @@
+import { grouped } from '../foundation/index.js';
 import { stringKey } from '../sets/index.js';
-import { grouped } from './grouped.js';
 import type { StringStock } from './stock.js';
 
 /** Strings that would fill a bin up to its reorder level again. */
