@@ -1,4 +1,4 @@
-import type { StringMaterial } from '../../core/recipes/index.js';
+import { MATERIAL_NAMES, type StringMaterial } from '../../core/recipes/index.js';
 import type { StringEnd, StringSpec } from '../../core/sets/index.js';
 import { formatGauge } from '../../core/units/index.js';
 
@@ -19,7 +19,7 @@ export function stringKeyInWords(key: string): StringWords {
   const [, gauge = '', kind = '', material = '', end = '', length = ''] = match;
   return {
     short: `${gauge} ${kind}`,
-    material: MATERIALS[material as StringMaterial] ?? material,
+    material: MATERIAL_NAMES[material as StringMaterial] ?? material,
     finish: `${ENDS[end as StringEnd]}, ${length} mm`,
   };
 }
@@ -30,7 +30,7 @@ export function wholeStringInWords(key: string): string {
   return [words.short, words.material, words.finish].filter((part) => part !== '').join(', ');
 }
 
-export const materialInWords = (material: StringMaterial): string => MATERIALS[material];
+export const materialInWords = (material: StringMaterial): string => MATERIAL_NAMES[material];
 
 export const endInWords = (end: StringEnd): string => ENDS[end];
 
@@ -40,14 +40,5 @@ export const gaugesInWords = (specs: readonly Pick<StringSpec, 'gaugeThou'>[]): 
 
 /** The form that `stringKey` in the core writes: gauge, kind, material, end, length. */
 const KEY_FORM = /^(\d+(?:\.\d+)?) (plain|wound) (\S+) (ball|loop) (\d+) mm$/;
-
-const MATERIALS: Readonly<Record<StringMaterial, string>> = {
-  'plain-steel': 'steel',
-  'nickel-plated-steel': 'nickel-plated steel',
-  'pure-nickel': 'pure nickel',
-  'stainless-steel': 'stainless steel',
-  'phosphor-bronze': 'phosphor bronze',
-  'bronze-80-20': '80/20 bronze',
-};
 
 const ENDS: Readonly<Record<StringEnd, string>> = { ball: 'ball end', loop: 'loop end' };

@@ -1,5 +1,5 @@
 import { fail, invariant, type Result, succeed } from '../foundation/index.js';
-import type { Recipe, StringMaterial } from '../recipes/index.js';
+import { MATERIAL_NAMES, type Recipe, type StringMaterial } from '../recipes/index.js';
 import { type StringEnd, type StringSet, type StringSpec, stringKey, wantedKind } from '../sets/index.js';
 import { type RequestAnswerer, requestAnswerer } from './answer-request.js';
 import type { Catalogue } from './catalogue.js';
@@ -143,10 +143,13 @@ function resolved(
   return { ...order, kind, setName, strings, warnings: [] };
 }
 
-/** A custom set is called by its gauges and its material. */
+/** A custom set is called by its gauges and the material of its wound strings. */
 function customName(specs: readonly StringSpec[]): string {
-  const wound = specs.find(({ kind }) => kind === 'wound');
-  return `${specs.map(({ gaugeThou }) => gaugeThou).join('-')}, ${(wound ?? specs[0])?.material.replaceAll('-', ' ') ?? ''}`;
+  const named = specs.find(({ kind }) => kind === 'wound') ?? specs[0];
+  return [
+    specs.map(({ gaugeThou }) => gaugeThou).join('-'),
+    ...(named ? [MATERIAL_NAMES[named.material]] : []),
+  ].join(', ');
 }
 
 const faultOf = (line: OrderLine, fault: Omit<OrderFault, 'line' | 'orderId'>): OrderFault => ({

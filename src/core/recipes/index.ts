@@ -1,5 +1,5 @@
 export { usualCoreRatio } from './core-ratio.js';
-export { materialOfWrapAlloy, wrapAlloyOf } from './material.js';
+export { MATERIAL_NAMES, materialOfWrapAlloy, wrapAlloyOf } from './material.js';
 export type { OfferedCore, OfferedWrap } from './offered-wire.js';
 export type { GaugeThou, Recipe, RecipeState, StringMaterial } from './recipe.js';
 export { recipeBody } from './recipe-body.js';

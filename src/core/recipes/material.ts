@@ -27,3 +27,13 @@ export function materialOfWrapAlloy(alloy: AlloyId): StringMaterial | undefined 
   );
   return usual ?? ALSO_CALLED[alloy];
 }
+
+/** What a material is called: what it is, never a product's name (glossary of the trade). */
+export const MATERIAL_NAMES: Readonly<Record<StringMaterial, string>> = {
+  'plain-steel': 'steel',
+  'nickel-plated-steel': 'nickel-plated steel',
+  'pure-nickel': 'pure nickel',
+  'stainless-steel': 'stainless steel',
+  'phosphor-bronze': 'phosphor bronze',
+  'bronze-80-20': '80/20 bronze',
+};

@@ -31,11 +31,9 @@ function DayRoom({ day }: { readonly day: Day }) {
       <PlanPart day={day} />
       <OrdersPart day={day} />
       <FaultsPart faults={day.faults} />
+      <WirePart day={day} />
       <BinsPart day={day} />
-      <div className={styles.pair}>
-        <WirePart day={day} />
-        <CostsPart day={day} />
-      </div>
+      <CostsPart day={day} />
     </div>
   );
 }

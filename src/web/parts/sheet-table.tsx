@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import styles from './sheet-table.module.css';
+import { Sideways } from './sideways.js';
 
 /** A column of a table: its heading, and what stands in it for a row. */
 export interface SheetColumn<Row> {
@@ -13,20 +14,28 @@ export interface SheetColumn<Row> {
 }
 
 interface SheetTableProps<Row> {
-  /** Read out before the table; seen where `showCaption` says so. */
+  /** Read out before the table. */
   readonly caption: string;
   readonly columns: readonly SheetColumn<Row>[];
   readonly rows: readonly Row[];
   readonly rowKey: (row: Row) => string | number;
   readonly foot?: ReactNode;
+  /** Cells of a row stand at its middle, not on its first line: right beside drawings. */
+  readonly middle?: boolean;
 }
 
-/** A table on ruled paper. Where it is wider than its place it can be moved sideways, by keyboard too. */
-export function SheetTable<Row>({ caption, columns, rows, rowKey, foot }: SheetTableProps<Row>) {
+/** A table on ruled paper. */
+export function SheetTable<Row>({
+  caption,
+  columns,
+  rows,
+  rowKey,
+  foot,
+  middle = false,
+}: SheetTableProps<Row>) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what moves sideways must be reachable by keyboard
-    <section className={styles.place} aria-label={caption} tabIndex={0}>
-      <table className={styles.table}>
+    <Sideways label={caption}>
+      <table className={middle ? `${styles.table} ${styles.middle}` : styles.table}>
         <caption className="unseen">{caption}</caption>
         <thead>
           <tr>
@@ -56,7 +65,7 @@ export function SheetTable<Row>({ caption, columns, rows, rowKey, foot }: SheetT
         </tbody>
         {foot && <tfoot>{foot}</tfoot>}
       </table>
-    </section>
+    </Sideways>
   );
 }
 

@@ -40,7 +40,7 @@ export function LaneBarLink({ bar, day, perMinute, hatch, ...rest }: LaneBarLink
       <rect x={x} y={y} width={Math.max(0, runX - x)} height={height} fill={hatch} />
       <rect x={runX} y={y} width={Math.max(0, end - runX)} height={height} className={styles.run} />
       <rect x={x} y={y} width={end - x} height={height} className={styles.outline} />
-      <Gauge bar={bar} x={runX} width={end - runX} />
+      <Gauge bar={bar} x={x} runX={runX} end={end} />
       <PromiseMark bar={bar} x={end} />
       {bar.goesOn && (
         <path d={`M${end - 9} ${y + 9}l6 ${height / 2 - 9}l-6 ${height / 2 - 9}`} className={styles.goesOn} />
@@ -49,19 +49,28 @@ export function LaneBarLink({ bar, day, perMinute, hatch, ...rest }: LaneBarLink
   );
 }
 
-function Gauge({ bar, x, width }: { readonly bar: LaneBar; readonly x: number; readonly width: number }) {
+interface GaugeProps {
+  readonly bar: LaneBar;
+  readonly x: number;
+  readonly runX: number;
+  readonly end: number;
+}
+
+/** The gauge in the running part where it fits, else across the whole bar, else not at all. */
+function Gauge({ bar, x, runX, end }: GaugeProps) {
   const { short } = stringKeyInWords(bar.run.stringKey);
   const gauge = short.split(' ')[0] ?? short;
-  const fitting = [short, gauge].find((words) => words.length * LANE.letter + 2 <= width);
-  if (fitting === undefined) return null;
+  const fits = (words: string, width: number): boolean => words.length * LANE.letter + AIR <= width;
+  const inRun = [short, gauge].find((words) => fits(words, end - runX));
+  if (inRun === undefined && !fits(gauge, end - x)) return null;
   return (
     <text
-      x={x + width / 2}
+      x={((inRun === undefined ? x : runX) + end) / 2}
       y={LANE.barTop + LANE.barHeight / 2 + 5}
       textAnchor="middle"
-      className={styles.gauge}
+      className={inRun === undefined ? `${styles.gauge} ${styles.onHatch}` : styles.gauge}
     >
-      {fitting}
+      {inRun ?? gauge}
     </text>
   );
 }
@@ -77,3 +86,5 @@ function PromiseMark({ bar, x }: { readonly bar: LaneBar; readonly x: number }) 
 }
 
 const LEAST_BAR = 3;
+/** Left free beside a figure. */
+const AIR = 8;

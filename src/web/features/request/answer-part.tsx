@@ -16,11 +16,17 @@ export function AnswerPart({ answer }: { readonly answer: FormAnswer }) {
     ),
   );
   const best = answer.sets[0];
+  const common = toldOfAll(answer.sets);
   return (
     <div className={styles.answer}>
       <p role="status" className="unseen">
         {best && `Best: ${gaugesOf(best.set)}`}
       </p>
+      {common.map((warning) => (
+        <p key={JSON.stringify(warning)} className={styles.told}>
+          {warningInWords(warning)}
+        </p>
+      ))}
       <div className={styles.sets}>
         {answer.sets.map((offered, at) => (
           <OfferedCard
@@ -37,6 +43,10 @@ export function AnswerPart({ answer }: { readonly answer: FormAnswer }) {
   );
 }
 
+/** What is to be told of the request itself, whichever set is taken. */
+const toldOfAll = (sets: readonly OfferedSet[]) =>
+  (sets[0]?.warnings ?? []).filter(({ code }) => code === 'octaves-assumed');
+
 interface OfferedCardProps {
   readonly rank: number;
   readonly offered: OfferedSet;
@@ -44,9 +54,10 @@ interface OfferedCardProps {
   readonly largestN: number;
 }
 
-function OfferedCard({ rank, offered: { set, warnings }, answer, largestN }: OfferedCardProps) {
+function OfferedCard({ rank, offered: { set, warnings: all }, answer, largestN }: OfferedCardProps) {
   const force = useForceWords();
   const shown = answer.sets.map((each) => each.set);
+  const warnings = all.filter(({ code }) => code !== 'octaves-assumed');
   const bestAt = bestAtInWords(set, shown);
   const { likedTensionN } = answer.answer;
   return (
@@ -104,7 +115,9 @@ function OfferedStrings({ set, answer, largestN }: OfferedStringsProps) {
                 {force(tensionN)} <span className="quiet">({force(wishedTensionN)})</span>
               </td>
               <td>{stressShare === undefined ? 'unknown' : formatFraction(stressShare)}</td>
-              <td>{candidate.onShelf > 0 ? candidate.onShelf : <strong>to wind</strong>}</td>
+              <td className={styles.shelf}>
+                {candidate.onShelf > 0 ? candidate.onShelf : <strong>to wind</strong>}
+              </td>
             </tr>
           );
         })}

@@ -23,6 +23,7 @@ export function WishSlider({ label, words, value, least, most, step, onChange }:
         <output className="quiet">{words}</output>
       </div>
       <Slider
+        {...(least < 0 ? { className: styles.twoSided, marks: MIDDLE } : {})}
         min={least}
         max={most}
         step={step}
@@ -33,3 +34,6 @@ export function WishSlider({ label, words, value, least, most, step, onChange }:
     </div>
   );
 }
+
+/** Where a wish that goes both ways wishes nothing. */
+const MIDDLE = [{ value: 0 }];

@@ -1,6 +1,7 @@
 import { firstOffInWords } from '../../../contract/index.js';
 import { formatMillimetres } from '../../../core/units/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
+import { Sideways } from '../../parts/sideways.js';
 import styles from './set-up.module.css';
 
 /** The strings to measure before the rest is made: a box for every reading, to fill in by pencil. */
@@ -14,9 +15,8 @@ export function FirstOffPart({ sheet }: { readonly sheet: SetUpSheet }) {
         micrometer
       </h2>
       <p>{firstOffInWords(why)}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what moves sideways must be reachable by keyboard */}
-      <section className={styles.readings} aria-label="Readings of the first strings" tabIndex={0}>
-        <table>
+      <Sideways label="Readings of the first strings">
+        <table className={styles.readings}>
           <caption className="unseen">
             Readings of the first strings: places in millimetres from the end, turns in degrees
           </caption>
@@ -56,7 +56,7 @@ export function FirstOffPart({ sheet }: { readonly sheet: SetUpSheet }) {
             ))}
           </tbody>
         </table>
-      </section>
+      </Sideways>
     </section>
   );
 }

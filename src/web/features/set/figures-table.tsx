@@ -88,6 +88,7 @@ export function FiguresTable({ strings }: { readonly strings: readonly StrungStr
             cell: ({ onShelf }) => (onShelf === 0 ? 'none' : onShelf),
           },
         ]}
+        middle
         rows={strings}
         rowKey={({ position }) => position}
       />

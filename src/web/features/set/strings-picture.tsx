@@ -1,6 +1,7 @@
 import { useElementSize } from '@mantine/hooks';
 import { formatMillimetres, pitchName } from '../../../core/units/index.js';
 import { useForceWords } from '../../parts/force-unit.js';
+import { Sideways } from '../../parts/sideways.js';
 import { gaugeInWords } from '../request/set-words.js';
 import styles from './set-part.module.css';
 import { type StringLines, stringLines } from './string-lines.js';
@@ -26,26 +27,28 @@ export function StringsPicture({ strings }: { readonly strings: readonly StrungS
     )
     .join('; ');
   return (
-    <div ref={ref} className={styles.pictureRoom}>
-      <svg
-        viewBox={`0 0 ${width} ${TOP + strings.length * ROW + 6}`}
-        role="img"
-        aria-label={`The set from treble to bass: ${words}.`}
-        className={styles.strings}
-      >
-        <Neck lines={lines} neck={neck} />
-        {strings.map((string, at) => (
-          <g key={string.position}>
-            <text x={0} y={yOf(at) + 5} className={styles.note}>
-              {string.position} {pitchName(string.pitch)}
-            </text>
-            <StringLine string={string} lines={lines} at={at} neck={neck} />
-            <PullOf string={string} y={yOf(at)} bars={bars} largestN={largestN} />
-          </g>
-        ))}
-        <Headings strings={strings} neckX={neck.x} barsX={bars.x} />
-      </svg>
-    </div>
+    <Sideways label="The set as strings">
+      <div ref={ref}>
+        <svg
+          viewBox={`0 0 ${width} ${TOP + strings.length * ROW + 6}`}
+          role="img"
+          aria-label={`The set from treble to bass: ${words}.`}
+          className={styles.strings}
+        >
+          <Neck lines={lines} neck={neck} />
+          {strings.map((string, at) => (
+            <g key={string.position}>
+              <text x={0} y={yOf(at) + 5} className={styles.note}>
+                {string.position} {pitchName(string.pitch)}
+              </text>
+              <StringLine string={string} lines={lines} at={at} neck={neck} />
+              <PullOf string={string} y={yOf(at)} bars={bars} largestN={largestN} />
+            </g>
+          ))}
+          <Headings strings={strings} neckX={neck.x} barsX={bars.x} />
+        </svg>
+      </div>
+    </Sideways>
   );
 }
 

@@ -1,5 +1,5 @@
 import { formatFraction } from '../../../core/units/index.js';
-import { Facts } from '../../parts/facts.js';
+import { type Fact, Facts } from '../../parts/facts.js';
 import { useForceWords } from '../../parts/force-unit.js';
 import { Picture } from '../../parts/picture.js';
 import { FiguresTable } from './figures-table.js';
@@ -22,7 +22,7 @@ export function StrungPart({ strung }: { readonly strung: StrungSet }) {
             under: changeShare === undefined ? undefined : `${againstWish(changeShare)} wished`,
           },
           { name: 'Strings', value: strung.strings.length },
-          { name: 'Figures', value: 'predicted', under: 'none of these strings was measured yet' },
+          figuresStand(strung),
         ]}
       />
       <Picture
@@ -41,6 +41,14 @@ export function StrungPart({ strung }: { readonly strung: StrungSet }) {
       </section>
     </>
   );
+}
+
+/** Whether the figures come from wire and geometry alone, or from strings that the shop has measured. */
+function figuresStand({ strings }: StrungSet): Fact {
+  const calibrated = strings.filter(({ recipe }) => recipe.state === 'calibrated').length;
+  if (calibrated === 0)
+    return { name: 'Figures', value: 'predicted', under: 'none of these strings was measured yet' };
+  return { name: 'Figures', value: 'calibrated', under: `${calibrated} of ${strings.length} strings` };
 }
 
 function againstWish(changeShare: number): string {

@@ -1,0 +1,22 @@
+import { useElementSize, useMergedRef } from '@mantine/hooks';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import styles from './sideways.module.css';
+
+/** Room for what may be wider than the page. Only then does it become a stop of the Tab key, to be moved by arrows. */
+export function Sideways({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  const place = useRef<HTMLElement>(null);
+  const { ref: measured, width } = useElementSize<HTMLElement>();
+  const ref = useMergedRef(place, measured);
+  const [moves, setMoves] = useState(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is inside and how wide the place is decide
+  useLayoutEffect(() => {
+    const element = place.current;
+    if (element) setMoves(element.scrollWidth > element.clientWidth);
+  }, [width, children]);
+  const stop = moves ? { 'aria-label': label, tabIndex: 0 } : {};
+  return (
+    <section ref={ref} className={styles.sideways} {...stop}>
+      {children}
+    </section>
+  );
+}
