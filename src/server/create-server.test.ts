@@ -102,6 +102,7 @@ describe('the server', () => {
     const policy = String(headers['content-security-policy']);
     expect(policy).toContain("default-src 'none'");
     expect(policy).toContain("script-src 'self';");
+    expect(policy).not.toContain('unsafe');
     expect(policy).not.toContain('upgrade-insecure-requests');
     expect(headers['x-content-type-options']).toBe('nosniff');
   });

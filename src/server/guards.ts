@@ -1,10 +1,10 @@
-/** What a page from this server may do: run its own scripts and ask this server, nothing else. Styles may stand in the
- * page, because the component library writes its colours into a style element; a style cannot run code. There is no
+/** What a page from this server may do: run its own scripts, wear its own styles and ask this server, nothing else. The
+ * page keeps the component library from writing style elements (see `src/web/main.tsx`). There is no
  * `upgrade-insecure-requests` and no HSTS: the shop's own network often has no certificate. */
 const CONTENT_SECURITY_POLICY = [
   "default-src 'none'",
   "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
+  "style-src 'self'",
   "img-src 'self' data:",
   "font-src 'self'",
   "connect-src 'self'",

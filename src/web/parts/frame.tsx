@@ -1,12 +1,15 @@
 import { SegmentedControl, useMantineColorScheme } from '@mantine/core';
 import { Link, Outlet } from '@tanstack/react-router';
+import { useRef } from 'react';
 import { useShop } from '../api/use-shop.js';
 import { FORCE_UNITS, useForceUnit } from './force-unit.js';
 import styles from './frame.module.css';
+import { EnteredContext } from './room-title.js';
 
 /** What stands round every room: name of the house, doors, and how one wishes to see it. */
 export function Frame() {
   const shop = useShop();
+  const entered = useRef(false);
   return (
     <>
       <a className={styles.skip} href="#room">
@@ -34,7 +37,9 @@ export function Frame() {
         </div>
       </header>
       <main id="room" className={styles.room}>
-        <Outlet />
+        <EnteredContext value={entered}>
+          <Outlet />
+        </EnteredContext>
       </main>
       <footer className={styles.foot}>
         <div className={styles.inside}>
@@ -75,7 +80,10 @@ const SCHEMES = [
 ] as const;
 
 function SchemeChoice() {
-  const { colorScheme, setColorScheme } = useMantineColorScheme();
+  const { colorScheme, setColorScheme } = useMantineColorScheme({
+    // Else a style element would be put into the page for a moment, which the server does not allow.
+    keepTransitions: true,
+  });
   return (
     <SegmentedControl
       aria-label="Light or dark"

@@ -11,6 +11,8 @@ export interface SheetColumn<Row> {
   /** Names the row. */
   readonly names?: boolean;
   readonly wide?: boolean;
+  /** Its words stay on one line. */
+  readonly whole?: boolean;
 }
 
 interface SheetTableProps<Row> {
@@ -69,7 +71,8 @@ export function SheetTable<Row>({
   );
 }
 
-function styleOf<Row>({ figures, wide }: SheetColumn<Row>): string | undefined {
+function styleOf<Row>({ figures, wide, whole }: SheetColumn<Row>): string | undefined {
   if (figures) return styles.figures;
+  if (whole) return styles.whole;
   return wide ? styles.wide : undefined;
 }

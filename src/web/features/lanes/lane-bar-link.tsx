@@ -14,7 +14,7 @@ interface LaneBarLinkProps {
   readonly hatch: string;
   /** Whether Tab leads here: one run of all the lanes at a time. */
   readonly isEntry: boolean;
-  readonly onTouch: () => void;
+  readonly onPoint: () => void;
   readonly onFocus: () => void;
 }
 
@@ -35,7 +35,7 @@ export function LaneBarLink({ bar, day, perMinute, hatch, ...rest }: LaneBarLink
       data-promise={bar.promise}
       aria-label={runSentence(bar.run, day)}
       onFocus={rest.onFocus}
-      onPointerEnter={rest.onTouch}
+      onPointerEnter={rest.onPoint}
     >
       <rect x={x} y={y} width={Math.max(0, runX - x)} height={height} fill={hatch} />
       <rect x={runX} y={y} width={Math.max(0, end - runX)} height={height} className={styles.run} />

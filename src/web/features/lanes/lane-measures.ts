@@ -2,6 +2,8 @@
 export const LANE = {
   axisHeight: 34,
   height: 74,
+  nameWidth: 184,
+  narrowNameWidth: 156,
   barTop: 10,
   barHeight: 36,
   /** How wide a letter is at most, for what fits into a bar. */

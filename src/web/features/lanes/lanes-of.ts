@@ -6,7 +6,7 @@ import { type LaneAxis, laneAxis } from './lane-axis.js';
 export type LaneScope = 'day' | 'plan';
 
 /** How a run stands to what was promised: late; done on the day it is due; before it; promised to nobody. */
-export type Promise = 'late' | 'due' | 'early' | 'none';
+export type PromiseStanding = 'late' | 'due' | 'early' | 'none';
 
 /** A run on its lane, in minutes along the axis. */
 export interface LaneBar {
@@ -16,7 +16,7 @@ export interface LaneBar {
   readonly endsAt: number;
   /** It goes on after what is drawn. */
   readonly goesOn: boolean;
-  readonly promise: Promise;
+  readonly promise: PromiseStanding;
 }
 
 /** Runs of one material that follow each other on a machine. */
@@ -57,7 +57,7 @@ export function lanesOf(day: Day, scope: LaneScope): Lanes | undefined {
   return { axis, lanes };
 }
 
-function barOf(run: DayRun, axis: LaneAxis, promiseOf: (run: DayRun) => Promise): LaneBar {
+function barOf(run: DayRun, axis: LaneAxis, promiseOf: (run: DayRun) => PromiseStanding): LaneBar {
   const lastDate = axis.windows.at(-1)?.date;
   return {
     run,
@@ -69,7 +69,7 @@ function barOf(run: DayRun, axis: LaneAxis, promiseOf: (run: DayRun) => Promise)
   };
 }
 
-function promises(day: Day): (run: DayRun) => Promise {
+function promises(day: Day): (run: DayRun) => PromiseStanding {
   const lots = new Map(day.lots.map((lot) => [lot.id, lot]));
   return (run) => {
     if (run.lateMinutes > 0) return 'late';

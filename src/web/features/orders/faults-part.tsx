@@ -23,7 +23,7 @@ export function FaultsPart({ faults }: { readonly faults: readonly OrderFault[] 
 
 const COLUMNS: readonly SheetColumn<OrderFault>[] = [
   { heading: 'Line', names: true, cell: ({ line }) => line },
-  { heading: 'Order', cell: ({ orderId }) => orderId },
+  { heading: 'Order', whole: true, cell: ({ orderId }) => orderId },
   { heading: 'Column', cell: ({ column }) => column },
   { heading: 'What is wrong', wide: true, cell: (fault) => orderFaultWords(fault).what },
   { heading: 'What to do', wide: true, cell: (fault) => orderFaultWords(fault).mend },

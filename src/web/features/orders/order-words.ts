@@ -1,18 +1,11 @@
-import { dateInWords, daysInWords, lateInWords } from '../../../contract/index.js';
+import { dateInWords } from '../../../contract/index.js';
 import type { Day, DayOrder } from '../../../core/day/index.js';
 
 /** When an order can be packed. */
 export const readyInWords = ({ readyAt }: DayOrder, day: Day): string => {
   if (readyAt === 'now') return 'from the shelf';
-  return readyAt.date === day.date ? 'today, after winding' : dateInWords(readyAt.date);
+  return readyAt.date === day.date ? 'today, when wound' : dateInWords(readyAt.date);
 };
-
-/** How late an order is and why; empty where it is in time. */
-export function latenessInWords(order: DayOrder, machineName: (machineId: string) => string): string {
-  if (order.daysLate === 0) return '';
-  const why = order.lateBecause ? ` ${lateInWords(order.lateBecause, machineName)}` : '';
-  return `${daysInWords(order.daysLate)} late.${why}`;
-}
 
 const KINDS: Readonly<Record<DayOrder['kind'], string>> = {
   stock: 'stock set',

@@ -1,12 +1,12 @@
 import { Pagination, SegmentedControl, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import { useMemo } from 'react';
-import { dateInWords, warningInWords } from '../../../contract/index.js';
+import { dateInWords, daysInWords, lateInWords, warningInWords } from '../../../contract/index.js';
 import type { Day, DayOrder } from '../../../core/day/index.js';
 import { formatMoney } from '../../../core/units/index.js';
 import { counted } from '../../parts/amounts.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
-import { latenessInWords, machineNames, orderKindInWords, readyInWords } from './order-words.js';
+import { machineNames, orderKindInWords, readyInWords } from './order-words.js';
 import styles from './orders-part.module.css';
 import { usePickedOrders } from './use-picked-orders.js';
 
@@ -64,15 +64,16 @@ function columnsOf(day: Day): readonly SheetColumn<DayOrder>[] {
   return [
     { heading: 'Order', names: true, cell: ({ orderId }) => orderId },
     { heading: 'Player', cell: ({ player }) => player },
-    { heading: 'Set', wide: true, cell: (order) => <WantedSet order={order} /> },
+    { heading: 'Set', wide: true, cell: (order) => <WantedSet order={order} machineName={machineName} /> },
     { heading: 'Sets', figures: true, cell: ({ quantity }) => quantity },
-    { heading: 'Due', cell: ({ due }) => dateInWords(due) },
-    { heading: 'Ready', cell: (order) => readyInWords(order, day) },
+    { heading: 'Due', whole: true, cell: ({ due }) => dateInWords(due) },
+    { heading: 'Ready', cell: (order) => <Ready order={order} day={day} /> },
     {
-      heading: 'Late, and why',
-      cell: (order) =>
-        order.daysLate > 0 ? (
-          <span className="care">{latenessInWords(order, machineName)}</span>
+      heading: 'Late',
+      whole: true,
+      cell: ({ daysLate }) =>
+        daysLate > 0 ? (
+          <span className="care">{daysInWords(daysLate)} late</span>
         ) : (
           <span className="quiet">in time</span>
         ),
@@ -81,13 +82,27 @@ function columnsOf(day: Day): readonly SheetColumn<DayOrder>[] {
   ];
 }
 
-function WantedSet({ order }: { readonly order: DayOrder }) {
+function Ready({ order, day }: { readonly order: DayOrder; readonly day: Day }) {
+  const words = readyInWords(order, day);
+  return order.readyAt === 'now' ? words : <span className={styles.date}>{words}</span>;
+}
+
+interface WantedSetProps {
+  readonly order: DayOrder;
+  readonly machineName: (machineId: string) => string;
+}
+
+/** The set, and under it all that is to be said about the order. */
+function WantedSet({ order, machineName }: WantedSetProps) {
   return (
     <>
       <Link to="/sets/$id" params={{ id: `line-${order.line}` }}>
         {order.setName}
       </Link>{' '}
       <span className="quiet">{orderKindInWords(order.kind)}</span>
+      {order.lateBecause && (
+        <p className={styles.late}>Late: {lateInWords(order.lateBecause, machineName)}</p>
+      )}
       {order.warnings.map((warning) => (
         <p key={JSON.stringify(warning)} className={styles.word}>
           {warningInWords(warning)}

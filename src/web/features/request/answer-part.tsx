@@ -98,9 +98,8 @@ function OfferedStrings({ set, answer, largestN }: OfferedStringsProps) {
         <tr>
           <th scope="col">Note</th>
           <th scope="col">Gauge</th>
-          <th scope="col">Pull, and the wish</th>
+          <th scope="col">Pull (wished)</th>
           <th scope="col">Stress</th>
-          <th scope="col">Shelf</th>
         </tr>
       </thead>
       <tbody>
@@ -109,15 +108,18 @@ function OfferedStrings({ set, answer, largestN }: OfferedStringsProps) {
           return (
             <tr key={position}>
               <th scope="row">{pitch && pitchName(pitch)}</th>
-              <td className={styles.gauge}>{gaugeInWords(candidate)}</td>
+              <td className={styles.gauge}>
+                <strong>{gaugeInWords(candidate)}</strong>
+                <br />
+                <span className={candidate.onShelf > 0 ? 'quiet' : undefined}>
+                  {candidate.onShelf > 0 ? `${candidate.onShelf} on shelf` : 'to wind'}
+                </span>
+              </td>
               <td className={styles.pull}>
                 <PullBar nowN={tensionN} wishedN={wishedTensionN} largestN={largestN} />
                 {force(tensionN)} <span className="quiet">({force(wishedTensionN)})</span>
               </td>
               <td>{stressShare === undefined ? 'unknown' : formatFraction(stressShare)}</td>
-              <td className={styles.shelf}>
-                {candidate.onShelf > 0 ? candidate.onShelf : <strong>to wind</strong>}
-              </td>
             </tr>
           );
         })}

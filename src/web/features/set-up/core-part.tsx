@@ -34,13 +34,13 @@ export function CorePart({ sheet, made }: CorePartProps) {
             <dd className={styles.large}>{endInWords(core.end)}</dd>
           </div>
           {sheet.coreTension && (
-            <div>
+            <div className={styles.across}>
               <dt>Core tension</dt>
               <dd>{setPointInWords(sheet.coreTension)}</dd>
             </div>
           )}
           {sheet.whirl && (
-            <div>
+            <div className={styles.across}>
               <dt>Whirl</dt>
               <dd>{whirlInWords(sheet.whirl)}</dd>
             </div>

@@ -28,7 +28,7 @@ export function LayerPart({ sheet, at }: { readonly sheet: SetUpSheet; readonly 
         ))}
       </dl>
       <dl className={styles.facts}>
-        <div>
+        <div className={styles.across}>
           <dt>Wrap tension</dt>
           <dd>{setPointInWords(layer.wrapTension)}</dd>
         </div>

@@ -35,13 +35,13 @@ export function FiguresTable({ strings }: { readonly strings: readonly StrungStr
             heading: 'Gauge',
             cell: ({ spec }) => (
               <>
-                <strong>{gaugeInWords(spec)}</strong>
+                <strong className={styles.gauge}>{gaugeInWords(spec)}</strong>
                 <br />
                 <span className="quiet">{materialInWords(spec.material)}</span>
               </>
             ),
           },
-          { heading: 'Made of', cell: ({ recipe }) => <MadeOf recipe={recipe} /> },
+          { heading: 'Made of', wide: true, cell: ({ recipe }) => <MadeOf recipe={recipe} /> },
           {
             heading: 'Pull',
             figures: true,

@@ -29,7 +29,7 @@ export function StringingFields({ shop, count, form, faults, change }: Stringing
       />
       <SuggestedInput
         label={LABELS.scale}
-        placeholder="as the instrument has; a fan: 25.5-27 in"
+        placeholder="the instrument’s"
         value={form.scale}
         onChange={(scale) => change({ scale })}
         fault={faults.scale}
