@@ -43,3 +43,35 @@ export const reportRatio = (what: string, plainWay: Timing, ours: Timing): void 
   console.log(`${what}: ${(plainWay.medianMs / ours.medianMs).toFixed(1)} times as long as ours`);
 
 const ms = (milliseconds: number): string => `${milliseconds.toPrecision(3)} ms`;
+
+export interface Spread {
+  readonly p50Ms: number;
+  readonly p95Ms: number;
+  readonly p99Ms: number;
+  readonly mostMs: number;
+  readonly repeats: number;
+}
+
+/** Times each of many different questions by itself, one after the other: what people wait for. */
+export async function spread(ask: (run: number) => Promise<unknown>, repeats: number): Promise<Spread> {
+  for (let run = 0; run < Math.ceil(repeats / 10); run++) await ask(run);
+  const times = new Float64Array(repeats);
+  for (let run = 0; run < repeats; run++) {
+    const from = performance.now();
+    await ask(run);
+    times[run] = performance.now() - from;
+  }
+  times.sort();
+  const at = (share: number): number => times[Math.min(repeats - 1, Math.floor(share * repeats))]!;
+  return { p50Ms: at(0.5), p95Ms: at(0.95), p99Ms: at(0.99), mostMs: at(1), repeats };
+}
+
+/** One line of a bench of questions; the limit is held against the 95th in a hundred. */
+export function reportSpread(what: string, spread: Spread, limitMs?: number): void {
+  const { p50Ms, p95Ms, p99Ms, mostMs, repeats } = spread;
+  const verdict =
+    limitMs === undefined ? '' : `, limit p95 ${limitMs} ms: ${p95Ms <= limitMs ? 'kept' : 'MISSED'}`;
+  console.log(
+    `${what}: p50 ${ms(p50Ms)}, p95 ${ms(p95Ms)}, p99 ${ms(p99Ms)}, most ${ms(mostMs)} (${repeats})${verdict}`,
+  );
+}

@@ -16,6 +16,10 @@ export interface OrdersWish {
   /** Shares of custom sets and of requests; the rest are stock sets. */
   readonly customShare?: number;
   readonly requestShare?: number;
+  /** Number of the first order; the others follow. */
+  readonly firstNumber?: number;
+  /** How many sets an order of stock sets may be for, each as likely; now and then it is by the dozen where left out. */
+  readonly quantities?: readonly number[];
 }
 
 const HEADINGS = [
@@ -44,28 +48,30 @@ export function demoOrders(shop: Shop, wish: OrdersWish): string {
     if (at === IMPOSSIBLE_AT) return impossible(wish, chance, at);
     const draw = chance.next();
     return {
-      order: `T-${4100 + at}`,
+      order: orderNumber(wish, at),
       player: player(chance),
       due: dueDate(wish, chance),
       ...(draw < requestShare
         ? request(chance)
         : draw < requestShare + customShare
           ? customSet(chance)
-          : stockSet(shop, chance)),
+          : stockSet(shop, chance, wish.quantities)),
       note: chance.next() < 0.06 ? chance.pick(NOTES) : '',
     };
   });
   return `${[HEADINGS.join(','), ...rows.map((row) => HEADINGS.map((heading) => cell(row[heading])).join(','))].join('\n')}\n`;
 }
 
+const orderNumber = ({ firstNumber = 4100 }: OrdersWish, at: number): string => `T-${firstNumber + at}`;
+
 /** Where in the file the demo shows what is said of an order that cannot be ready in time. */
 const IMPOSSIBLE_AT = 41;
 
 /** A gross of eights by tonight: no shop of this size winds them. */
-const impossible = ({ from }: OrdersWish, chance: Chance, at: number): Row => ({
-  order: `T-${4100 + at}`,
+const impossible = (wish: OrdersWish, chance: Chance, at: number): Row => ({
+  order: orderNumber(wish, at),
   player: player(chance),
-  due: from,
+  due: wish.from,
   quantity: '144',
   set: 'Slate eight, 10',
 });
@@ -145,12 +151,13 @@ const NOTES = [
 ] as const;
 
 /** Mostly a few sets of a kind; one line in thirty is a shop's order by the dozen. */
-const stockSet = (shop: Shop, chance: Chance): Row => ({
-  quantity: String(
-    chance.next() < 1 / 30 ? 12 * chance.whole(2, 5) : chance.pick([1, 1, 1, 2, 2, 3, 3, 5, 6, 10]),
-  ),
+const stockSet = (shop: Shop, chance: Chance, quantities?: readonly number[]): Row => ({
+  quantity: String(quantities ? chance.pick(quantities) : stockQuantity(chance)),
   set: chance.pick(shop.sets).name,
 });
+
+const stockQuantity = (chance: Chance): number =>
+  chance.next() < 1 / 30 ? 12 * chance.whole(2, 5) : chance.pick([1, 1, 1, 2, 2, 3, 3, 5, 6, 10]);
 
 const customSet = (chance: Chance): Row => ({
   quantity: String(chance.pick([1, 1, 2, 2, 3])),

@@ -2,6 +2,7 @@
 import { CHECKS, perform } from './machinery/checks.mjs';
 import { withLock } from './machinery/lock.mjs';
 import { buildPage } from './machinery/page.mjs';
+import { startPostgres } from './machinery/postgres.mjs';
 import { buildProduct } from './machinery/product.mjs';
 import { SetUpFault, say } from './machinery/say.mjs';
 import { heedStops } from './machinery/stopping.mjs';
@@ -20,7 +21,9 @@ const count = (/** @type {boolean} */ passed) => {
 };
 
 if (await packagesAreReady()) {
-  const missing = await prepareTools();
+  const missing = [...(await prepareTools())];
+  const postgres = await startPostgres();
+  if (!postgres) missing.push('postgresql');
   const steps = [
     {
       name: 'programs for the tests',
@@ -33,7 +36,11 @@ if (await packagesAreReady()) {
   ];
   for (const step of steps) count(await perform(step));
   const browser = findBrowser();
-  const tests = await runVitest(process.argv.slice(2), browser ? { CHROMIUM_PATH: browser } : {});
+  const tests = await runVitest(process.argv.slice(2), {
+    ...(browser ? { CHROMIUM_PATH: browser } : {}),
+    ...(postgres ? { TAUTWORK_TEST_POSTGRES: postgres.url } : {}),
+  });
+  postgres?.stop();
   counts.passed += tests.passed;
   counts.failed += tests.failed;
   counts.skipped += tests.skipped;

@@ -1,14 +1,17 @@
 import {
   clockInWords,
+  countInWords,
   dateInWords,
   daysInWords,
   lateInWords,
   orderFaultLine,
   placementInWords,
   unmadeInWords,
+  warningInWords,
   wholeStringInWords,
 } from '../contract/index.js';
 import type { Day, WirePull } from '../core/day/index.js';
+import { byText } from '../core/foundation/index.js';
 import { grossesFromStrings } from '../core/planning/index.js';
 import { formatMoney } from '../core/units/index.js';
 import { textTable } from './table.js';
@@ -26,6 +29,7 @@ export function dayReport(day: Day, place: ReportPlace): string {
     capacityPart(day),
     planPart(day),
     latePart(day),
+    tellPart(day),
     wirePart(day),
     unmadePart(day),
     packingPart(day),
@@ -38,8 +42,9 @@ export function dayReport(day: Day, place: ReportPlace): string {
 
 function heading({ shop, date, orders, faults }: Day): string {
   const count = new Set([...orders.map(({ line }) => line), ...faults.map(({ line }) => line)]).size;
+  const bad = new Set(faults.map(({ line }) => line)).size;
   const invented = shop.invented ? ' (an invented workshop)' : '';
-  return `${shop.name}${invented}, ${dateInWords(date)}\n${count} lines: ${orders.length} turned into strings, ${new Set(faults.map(({ line }) => line)).size} with faults.`;
+  return `${shop.name}${invented}, ${dateInWords(date)}\n${countInWords(count, 'line')}: ${orders.length} turned into strings, ${bad} with faults.`;
 }
 
 function capacityPart({ plan }: Day): string {
@@ -65,24 +70,31 @@ function capacityPart({ plan }: Day): string {
 function planPart(day: Day): string {
   const names = machineNames(day);
   const today = day.plan.runs.filter(({ setUpFrom }) => setUpFrom.date === day.date);
-  if (today.length === 0) return titled('Plan', 'Nothing needs to be wound or cut.');
-  const runs = [...today].sort((a, b) =>
-    a.machineId < b.machineId ? -1 : a.machineId > b.machineId ? 1 : 0,
-  );
+  if (today.length === 0) return titled('Plan', nothingToday(day));
   const later = day.plan.runs.length - today.length;
   return titled(
-    `Plan: ${today.length} runs start today${later > 0 ? `, ${later} on later days` : ''}`,
-    textTable(runs, [
-      { heading: 'machine', cell: ({ machineId }) => names(machineId), widest: 24 },
-      { heading: 'set up', cell: ({ setUpFrom }) => clockInWords(setUpFrom, day.date) },
-      { heading: 'run', cell: ({ runFrom }) => clockInWords(runFrom, day.date) },
-      { heading: 'until', cell: ({ to }) => clockInWords(to, day.date) },
-      { heading: 'strings', cell: ({ quantity }) => String(quantity), align: 'right' },
-      { heading: 'what', cell: ({ stringKey }) => wholeStringInWords(stringKey), widest: 46 },
-      { heading: 'lot', cell: ({ lotId }) => lotId },
-      { heading: 'why here', cell: ({ reason }) => placementInWords(reason), widest: 60 },
-    ]),
+    `Plan: ${countInWords(today.length, 'run')} to start today${later > 0 ? `, ${later} on later days` : ''}`,
+    textTable(
+      today.toSorted((a, b) => byText(a.machineId, b.machineId)),
+      [
+        { heading: 'machine', cell: ({ machineId }) => names(machineId), widest: 24 },
+        { heading: 'set up', cell: ({ setUpFrom }) => clockInWords(setUpFrom, day.date) },
+        { heading: 'run', cell: ({ runFrom }) => clockInWords(runFrom, day.date) },
+        { heading: 'until', cell: ({ to }) => clockInWords(to, day.date) },
+        { heading: 'strings', cell: ({ quantity }) => String(quantity), align: 'right' },
+        { heading: 'what', cell: ({ stringKey }) => wholeStringInWords(stringKey), widest: 46 },
+        { heading: 'lot', cell: ({ lotId }) => lotId },
+        { heading: 'why here', cell: ({ reason }) => placementInWords(reason), widest: 60 },
+      ],
+    ),
   );
+}
+
+function nothingToday({ plan }: Day): string {
+  const [first] = plan.runs;
+  return first
+    ? `No run starts today. ${countInWords(plan.runs.length, 'run')} on later days, the first on ${dateInWords(first.setUpFrom.date)}.`
+    : 'Nothing needs to be wound or cut.';
 }
 
 function latePart(day: Day): string {
@@ -90,7 +102,7 @@ function latePart(day: Day): string {
   if (late.length === 0) return titled('Late', 'No order will be late.');
   const names = machineNames(day);
   return titled(
-    `Late: ${late.length} orders`,
+    `Late: ${countInWords(late.length, 'order')}`,
     textTable(late, [
       { heading: 'order', cell: ({ orderId }) => orderId },
       { heading: 'player', cell: ({ player }) => player, widest: 24 },
@@ -99,6 +111,20 @@ function latePart(day: Day): string {
       { heading: 'ready', cell: ({ readyAt }) => (readyAt === 'now' ? 'now' : readyAt.date) },
       { heading: 'late by', cell: ({ daysLate }) => daysInWords(daysLate), align: 'right' },
       { heading: 'why', cell: ({ lateBecause }) => (lateBecause ? lateInWords(lateBecause, names) : '') },
+    ]),
+  );
+}
+
+/** What the people who ordered should hear before their strings are made. */
+function tellPart({ orders }: Day): string {
+  const told = orders.flatMap((order) => order.warnings.map((warning) => ({ order, warning })));
+  if (told.length === 0) return '';
+  return titled(
+    'To tell the players',
+    textTable(told, [
+      { heading: 'order', cell: ({ order }) => order.orderId },
+      { heading: 'player', cell: ({ order }) => order.player, widest: 24 },
+      { heading: 'what', cell: ({ warning }) => warningInWords(warning) },
     ]),
   );
 }
@@ -149,7 +175,7 @@ function packingPart({ roll }: Day): string {
     'Packing roll',
     roll.sets.length === 0
       ? 'Nothing can be packed today.'
-      : `${now.length} orders can be packed now, ${roll.sets.length - now.length} more once today's runs are done. One walk: ${roll.stops.length} bins, ${strings} strings.`,
+      : `${countInWords(now.length, 'order')} can be packed now, ${roll.sets.length - now.length} more once today's runs are done. One walk: ${countInWords(roll.stops.length, 'bin')}, ${countInWords(strings, 'string')}.`,
   );
 }
 

@@ -1,10 +1,18 @@
 import { Command, CommanderError } from 'commander';
+import { backupCommand } from './commands/backup.js';
+import { certificateCommand } from './commands/certificate.js';
+import { checkCommand } from './commands/check.js';
 import { dayCommand } from './commands/day.js';
+import { demoCommand } from './commands/demo.js';
+import { exportCommand } from './commands/export.js';
+import { importCommand } from './commands/import.js';
 import { recipeCommand } from './commands/recipe.js';
+import { restoreCommand } from './commands/restore.js';
 import { schemaCommand } from './commands/schema.js';
 import { serveCommand } from './commands/serve.js';
 import { setCommand } from './commands/set.js';
 import { setupCommand } from './commands/setup.js';
+import { signInLinkCommand } from './commands/sign-in-link.js';
 import { EXIT } from './exit-codes.js';
 import { Refusal } from './inputs.js';
 import { processTerminal, type Terminal } from './terminal.js';
@@ -22,6 +30,14 @@ export function tautwork(terminal: Terminal): Command {
   setupCommand(program, terminal);
   schemaCommand(program, terminal);
   serveCommand(program, terminal);
+  backupCommand(program, terminal);
+  restoreCommand(program, terminal);
+  checkCommand(program, terminal);
+  exportCommand(program, terminal);
+  importCommand(program, terminal);
+  certificateCommand(program, terminal);
+  signInLinkCommand(program, terminal);
+  demoCommand(program, terminal);
   return program;
 }
 

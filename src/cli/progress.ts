@@ -13,11 +13,13 @@ const LEAST_GAP_MS = 80;
 export function progressOn(stream: WriteStream | NodeJS.WriteStream): Progress {
   if (!stream.isTTY) return { show: () => {}, end: () => {} };
   let shownAt = 0;
+  let shownDoing = '';
   return {
     show: (share, doing) => {
       const now = performance.now();
-      if (now - shownAt < LEAST_GAP_MS && share < 1) return;
-      shownAt = now;
+      // New work is named at once: it may take long before it says anything again.
+      if (doing === shownDoing && now - shownAt < LEAST_GAP_MS && share < 1) return;
+      [shownAt, shownDoing] = [now, doing];
       const full = Math.round(Math.min(1, Math.max(0, share)) * BAR);
       stream.write(`\r\u001b[2K${'█'.repeat(full)}${'░'.repeat(BAR - full)} ${doing}`);
     },

@@ -1,5 +1,6 @@
 import {
   cautionInWords,
+  countInWords,
   durationInWords,
   firstOffInWords,
   looseTailInWords,
@@ -9,7 +10,7 @@ import {
   wholeStringInWords,
 } from '../contract/index.js';
 import type { Estimate } from '../core/numeric/index.js';
-import { formatMillimetres, formatThou, formatUnitWeight } from '../core/units/index.js';
+import { formatFraction, formatMillimetres, formatThou, formatUnitWeight } from '../core/units/index.js';
 import type { LayerSetUp, SetUpSheet } from '../core/winding/index.js';
 
 /** A set-up sheet for a person at a terminal: cautions first, as on paper. */
@@ -63,7 +64,7 @@ const expectedLines = ({ meanDiameterM, caliperDiameterM, unitWeightKgPerM }: Se
     'Expected, with standard uncertainty',
     `  diameter, mean over a rotation: ${withUncertainty(meanDiameterM)}`,
     `  largest reading: ${withUncertainty(caliperDiameterM)}`,
-    `  unit weight: ${formatUnitWeight(unitWeightKgPerM.value)} ± ${formatUnitWeight(unitWeightKgPerM.u)}`,
+    `  unit weight: ${formatUnitWeight(unitWeightKgPerM.value)} ± ${formatFraction(unitWeightKgPerM.u / unitWeightKgPerM.value, 1)}`,
   ].join('\n');
 
 const firstOffLines = ({ firstOff }: SetUpSheet): string =>
@@ -82,7 +83,7 @@ const timeLines = ({
 }: SetUpSheet): string =>
   [
     'Time and scrap',
-    `  ${cycleSeconds.toFixed(0)} s a cycle${positions === 2 ? ' of two strings' : ''}; set-up ${durationInWords(setUpMinutes)}, running ${durationInWords(runMinutes)} for ${quantity} good strings; about ${expectedScrap} to scrap while dialling in`,
+    `  ${cycleSeconds.toFixed(0)} s a cycle${positions === 2 ? ' of two strings' : ''}; set-up ${durationInWords(setUpMinutes)}, running ${durationInWords(runMinutes)} for ${countInWords(quantity, 'good string')}; about ${expectedScrap} to scrap while dialling in`,
   ].join('\n');
 
 const both = (sizeM: number): string => `${formatThou(sizeM)} thou, ${formatMillimetres(sizeM)} mm`;

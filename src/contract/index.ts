@@ -1,7 +1,95 @@
+export {
+  type Answered,
+  type Client,
+  type ClientParts,
+  createClient,
+  type InputNamed,
+  type OutputNamed,
+  type UseCaseName,
+} from './client.js';
+export { pageAnswer, wholeAnswer } from './http/answers.js';
+export { type ProblemDetails, problemDetails } from './http/problem-details.js';
+export { recordQuery, USUAL_PAGE } from './http/queries.js';
+export {
+  READINGS,
+  type ReadingAnswer,
+  type ReadingDefinition,
+  type ReadingName,
+  type ReadingQuery,
+} from './http/readings.js';
+export {
+  ALLOWED,
+  PERMISSIONS,
+  type Permission,
+  permissionsOf,
+  ROLES,
+  type Role,
+  TOKEN_SCOPES,
+} from './permissions.js';
+export { BODIES, id, instant } from './records/bodies.js';
+export {
+  type BodyOf,
+  bodySchema,
+  RECORD_KINDS,
+  type RecordKind,
+  type RecordKindDefinition,
+  type StoredRecord,
+} from './records/record-kinds.js';
+export { recordSchema as recordOf } from './records/record-schema.js';
 export { DaySchema, ORDER_FAULT_CODES } from './schemas/day.js';
+export { hasSecrets, LEFT_OUT, secretText, withoutSecrets } from './schemas/secret.js';
 export { ShopSchema } from './schemas/shop.js';
+export { defineUseCase, type InputOf, type OutputOf, type UseCaseDefinition } from './use-case.js';
+export {
+  ACCESS_SCHEMAS,
+  changePerson,
+  enrolDevice,
+  invitePerson,
+  LEAST_PASSWORD,
+  makeSignInLink,
+  makeToken,
+  revokeDevice,
+  revokeSession,
+  revokeSessions,
+  revokeToken,
+} from './use-cases/access.js';
+export { DEFINITIONS, type Definitions } from './use-cases/definitions.js';
+export * from './use-cases/orders.js';
+export * from './use-cases/packing.js';
+export {
+  abandonRun,
+  changeSpool,
+  closeRun,
+  holdLot,
+  judgeTrialString,
+  pauseRun,
+  planRun,
+  recordMeasurements,
+  recordTally,
+  recordTrialString,
+  releaseLot,
+  resumeRun,
+  saveRecipe,
+  scrapLot,
+  startRun,
+  stepRecipe,
+} from './use-cases/production.js';
+export * from './use-cases/shop.js';
+export {
+  countStrings,
+  freeSpool,
+  moveStrings,
+  quarantineSpool,
+  receiveSpool,
+  recordDryRoom,
+  scrapStrings,
+  weighSpool,
+} from './use-cases/stock.js';
+export { counted, lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from './words/amounts.js';
+export { archiveFaultWords } from './words/archive-faults.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
 export { type FileFault, fileFaultWords } from './words/file-faults.js';
+export { HTTP_FAULTS } from './words/http-faults.js';
 export { lateInWords } from './words/late.js';
 export { countInWords, listInWords } from './words/lists.js';
 export { type FaultWords, orderFaultLine, orderFaultWords } from './words/order-faults.js';
@@ -21,3 +109,4 @@ export { clockInWords, dateInWords, daysInWords, durationInWords } from './words
 export { unableInWords } from './words/unable.js';
 export { unmadeInWords } from './words/unmade.js';
 export { warningInWords } from './words/warnings.js';
+export { WORKSHOP_FAULTS, workshopFaultWords } from './words/workshop-faults.js';

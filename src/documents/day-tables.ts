@@ -8,11 +8,11 @@ import {
   stringKeyInWords,
   unmadeInWords,
   warningInWords,
+  weight,
 } from '../contract/index.js';
 import type { Day, DayCosts, DayOrder, DayRun, UnmadeLot, WirePull } from '../core/day/index.js';
 import type { OrderFault } from '../core/orders/index.js';
 import { formatMoney } from '../core/units/index.js';
-import { weight } from './amounts.js';
 import { TYPE } from './look.js';
 import type { Column } from './table.js';
 

@@ -3,6 +3,7 @@ export const ELLIPSIS = '…';
 /** The text with line breaks and other control signs made blanks: a cell of a file may hold anything. */
 export const onOneLine = (text: string): string => text.replace(/\p{Cc}+/gu, ' ');
 
+/** Width of a text. A line is as wide as its words together, the blanks after them included: nothing is kerned over a blank. */
 type Measure = (text: string) => number;
 
 /** The text, or as much of it as fits `width` with an ellipsis after it; empty where not even that fits. */
@@ -38,9 +39,11 @@ export function wrapText(text: string, width: number, measure: Measure, mostLine
 function firstLine(text: string, width: number, measure: Measure): string {
   if (measure(text) <= width) return text;
   let line = '';
+  let lineWidth = 0;
   for (const word of text.match(/\S+\s*/g) ?? []) {
-    if (measure((line + word).trimEnd()) > width) break;
+    if (lineWidth + measure(word.trimEnd()) > width) break;
     line += word;
+    lineWidth += measure(word);
   }
   return line || headThatFits(text, width, measure);
 }

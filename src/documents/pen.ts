@@ -40,6 +40,9 @@ export class Pen {
   private group: PDFKit.PDFStructureElement;
   /** Ink that the open page writes with: said again only when it changes, which halves the drawing's work. */
   private dipped: { page: unknown; ink: string } = { page: undefined, ink: '' };
+  /** Widths of texts by face and size: words come again and again, and most lines are measured to be broken and then drawn. */
+  private readonly widthsByFont = new Map<string, Map<string, number>>();
+  private widths = new Map<string, number>();
 
   constructor(
     readonly doc: PDFKit.PDFDocument,
@@ -54,8 +57,10 @@ export class Pen {
     const shown = shortenText(onOneLine(text), at.width, this.measure);
     if (shown === '') return;
     this.dip(style.ink);
-    const spare = align === 'left' ? 0 : at.width - this.measure(shown);
-    this.doc.text(shown, at.x + (align === 'centre' ? spare / 2 : spare), at.y, { lineBreak: false });
+    const textWidth = this.measure(shown);
+    const spare = align === 'left' ? 0 : at.width - textWidth;
+    const x = at.x + (align === 'centre' ? spare / 2 : spare);
+    this.doc.text(shown, x, at.y, { lineBreak: false });
   }
 
   /** One line whose letters are made smaller until it fits: a figure to set must never be cut short. */
@@ -128,10 +133,19 @@ export class Pen {
     this.doc.restore();
   }
 
-  private readonly measure = (text: string): number => this.doc.widthOfString(text);
+  private readonly measure = (text: string): number => {
+    const known = this.widths.get(text);
+    if (known !== undefined) return known;
+    const width = this.doc.widthOfString(text);
+    this.widths.set(text, width);
+    return width;
+  };
 
-  private take(style: TypeStyle): void {
-    this.doc.font(style.face).fontSize(style.size);
+  private take({ face, size }: TypeStyle): void {
+    this.doc.font(face).fontSize(size);
+    const font = `${face} ${size}`;
+    this.widths = this.widthsByFont.get(font) ?? new Map();
+    this.widthsByFont.set(font, this.widths);
   }
 
   private dip(ink: string): void {

@@ -1,6 +1,5 @@
-import { endInWords, setPointInWords, whirlInWords } from '../contract/index.js';
+import { endInWords, lengthInBoth, setPointInWords, sizeInBoth, whirlInWords } from '../contract/index.js';
 import type { SetUpSheet } from '../core/winding/index.js';
-import { lengthInBoth, sizeInBoth } from './amounts.js';
 import { drawSection } from './draw-section.js';
 import { GAP, INK, mm, RULE, TYPE } from './look.js';
 import type { Pages } from './page.js';

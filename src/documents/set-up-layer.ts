@@ -1,7 +1,14 @@
-import { setPointInWords, speedLimitInWords } from '../contract/index.js';
+import {
+  lengthInBoth,
+  metres,
+  setPointInWords,
+  sizeInBoth,
+  speedInBoth,
+  speedLimitInWords,
+  weight,
+} from '../contract/index.js';
 import { degreesFromRadians, formatDecimal, formatFraction, formatTrimmed } from '../core/units/index.js';
 import type { LayerSetUp, SetUpSheet } from '../core/winding/index.js';
-import { lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from './amounts.js';
 import { GAP, INK, RULE, TYPE } from './look.js';
 import type { Pages } from './page.js';
 import { lineHeight } from './pen.js';

@@ -88,7 +88,7 @@ describe('the server', () => {
     const answer = await server.inject({ url, headers: { accept } });
     expect(answer.statusCode).toBe(404);
     expect(answer.headers['content-type']).toMatch(/^application\/problem\+json/);
-    expect(answer.json()).toMatchObject({ type: 'about:blank', title: 'Not Found', status: 404 });
+    expect(answer.json()).toMatchObject({ type: '/api/v1/#http.not-found', title: 'Not Found', status: 404 });
   });
 
   it('answers an address that cannot be read as a fault of the asker', async () => {

@@ -1,7 +1,11 @@
 import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
 import type { Day, Shop } from '../core/day/index.js';
+import { type ApiParts, shopApi } from './api/api.js';
+import { closesGently } from './closing.js';
 import { GUARDS } from './guards.js';
+import { healthRoutes } from './health.js';
 import { answerFault } from './problem-details.js';
+import { type Log, logOptions, logRequests } from './request-log.js';
 import { servePage } from './serve-page.js';
 import { workedOutOnce } from './worked-out-once.js';
 
@@ -12,17 +16,24 @@ export interface ServerParts {
   readonly shopOf: () => Promise<Shop>;
   /** The folder of the built page. */
   readonly webRoot: string;
-  /** Whether warnings and faults are written to the terminal. */
-  readonly log?: boolean;
+  /** The shop's own records and the way in to them. Left out, only the demo workshop is shown. */
+  readonly shop?: ApiParts;
+  /** Left out, nothing is logged. */
+  readonly log?: Log;
+  /** Certificate and key in PEM, for https. */
+  readonly tls?: { readonly cert: string; readonly key: string; readonly minVersion?: 'TLSv1.2' };
 }
 
-/** The HTTP server, not yet listening: the page, the demo day and its shop as JSON, and a sign of life. It hands on what the
- * workshop says and decides nothing itself. */
-export function createServer({ dayOf, shopOf, webRoot, log = false }: ServerParts): FastifyInstance {
+/** The HTTP server, not yet listening: the page, the demo day and its shop as JSON, the API of the shop's records, and signs
+ * of life. It hands on what the workshop says and decides nothing itself. */
+export function createServer({ dayOf, shopOf, webRoot, shop, log, tls }: ServerParts): FastifyInstance {
   const server = fastify({
-    logger: log && { level: 'warn' },
-    // An open page must not keep a server alive that was told to stop.
-    forceCloseConnections: true,
+    ...logOptions(log),
+    ...(tls ? { https: tls } : {}),
+    // Who sends a request a byte a minute shall not hold a connection for ever.
+    requestTimeout: 120_000,
+    // A connection that only waits must not keep a server alive that was told to stop.
+    forceCloseConnections: 'idle',
     // An address that cannot be read fails before the hooks and handlers below are asked.
     frameworkErrors: (fault, request, reply) => answerFault(fault, request, reply.headers(GUARDS)),
   });
@@ -30,10 +41,23 @@ export function createServer({ dayOf, shopOf, webRoot, log = false }: ServerPart
     reply.headers(GUARDS);
   });
   server.setErrorHandler<FastifyError>(answerFault);
+  logRequests(server);
+  closesGently(server);
+  healthRoutes(server, shop?.store);
   servePage(server, webRoot);
+  demoRoutes(server, { dayOf, shopOf });
+  if (shop) {
+    const register = (api: FastifyInstance, _options: object, done: (fault?: Error) => void) => {
+      shopApi(api, shop).then(() => done(), done);
+    };
+    server.register(register, { prefix: '/api/v1' });
+  }
+  return server;
+}
 
+/** The demo workshop is invented, so it is open to anyone who reaches the server. */
+function demoRoutes(server: FastifyInstance, { dayOf, shopOf }: Pick<ServerParts, 'dayOf' | 'shopOf'>): void {
   const demoDay = workedOutOnce(dayOf);
-  server.get('/healthz', () => ({ status: 'ok' }));
   server.get('/api/v1/demo/day', (_request, reply) => {
     reply.header('cache-control', 'no-cache');
     return demoDay();
@@ -43,5 +67,4 @@ export function createServer({ dayOf, shopOf, webRoot, log = false }: ServerPart
     reply.header('cache-control', 'no-cache');
     return demoShop();
   });
-  return server;
 }

@@ -6,5 +6,8 @@ import { type OpenServer, openServer } from './open-server.js';
 /** Opens the demo workshop on the wanted port of this machine, or on a free one where that is taken. */
 export function startServer({ port }: { readonly port: number }): Promise<OpenServer> {
   const webRoot = fileURLToPath(new URL('dist/web/', packageRoot()));
-  return openServer(createServer({ dayOf: demoDay, shopOf: demoShop, webRoot, log: true }), port);
+  return openServer(
+    createServer({ dayOf: demoDay, shopOf: demoShop, webRoot, log: { level: 'warn' } }),
+    port,
+  );
 }

@@ -1,6 +1,87 @@
 export { DEMO_DATE } from '../../demo/index.js';
+export type {
+  JournalEntry,
+  ListQuery,
+  Page,
+  ReadTransaction,
+  Store,
+  StoredEvent,
+} from '../store/index.js';
+export { openStore, type StorePlace } from '../store/index.js';
+export type { AccessParts } from './access/access-parts.js';
+export { authenticate, type Credentials, type Known, recognise } from './access/authenticate.js';
+export { deviceOfKey, deviceView, enrolDeviceCase, peopleWithPin } from './access/devices.js';
+export { type ConsoleLink, consoleSignInLink, firstOwner } from './access/first-owner.js';
+export { changePassword, setPassword, setPin } from './access/own-secrets.js';
+export { openSessions, permissionsIn, type SignedIn } from './access/sessions.js';
+export { pinSignIn, signIn, signOut } from './access/sign-in.js';
+export { type SlowHash, slowHash } from './access/slow-hash.js';
+export { tokenView } from './access/tokens.js';
+export { type Clock, computerClock, type SetBack, type ShopClock, shopClock } from './clock.js';
 export { demoDay, demoFile, demoShop } from './demo.js';
+export { causesSeen, type Seen } from './demo-history/causes-seen.js';
+export { loadDemoHistory } from './demo-history.js';
+export { inputProblems } from './input-problems.js';
 export { loadShop, type ShopFault } from './load-shop.js';
+export { newId } from './new-id.js';
+export { cancelOrder } from './orders/cancel-order.js';
+export { comingStrings } from './orders/coming-strings.js';
+export { answerComplaint, closeComplaint, registerComplaint, reopenComplaint } from './orders/complaints.js';
+export { declineRequest } from './orders/decline-request.js';
+export { freezePlan } from './orders/freeze-plan.js';
+export { importOrders } from './orders/import-orders.js';
+export { openOrders } from './orders/open-orders.js';
+export { orderRequest } from './orders/order-request.js';
+export { resolveRequest } from './orders/resolve-request.js';
+export { saveOrder } from './orders/save-order.js';
 export { packageRoot } from './package-root.js';
+export { openPacks } from './packing/open-packs.js';
+export { pickString } from './packing/pick-string.js';
+export { sealPack } from './packing/seal-pack.js';
+export { shipOrder } from './packing/ship-order.js';
+export { unpickString } from './packing/unpick-string.js';
+export { voidPack } from './packing/void-pack.js';
+export { type AnswerOf, type Ask, type Asked, type Performer, perform, performMany } from './perform.js';
+export { abandonRun } from './production/abandon-run.js';
+export { changeSpool } from './production/change-spool.js';
+export { closeRun } from './production/close-run.js';
+export { holdLot, releaseLot, scrapLot } from './production/judge-lot.js';
+export { pauseRun, resumeRun } from './production/pause-run.js';
+export { planRun } from './production/plan-run.js';
+export { recordMeasurements } from './production/record-measurements.js';
+export { recordTally } from './production/record-tally.js';
+export { saveRecipe } from './production/save-recipe.js';
+export { startRun } from './production/start-run.js';
+export { stepRecipe } from './production/step-recipe.js';
+export { judgeTrialString, recordTrialString } from './production/trial-strings.js';
 export { type OrdersFileFault, readOrdersFile } from './read-orders-file.js';
 export { readTable, type Table, type TableFault } from './read-table.js';
+export { USE_CASES, useCaseNamed } from './registry.js';
+export { enterLot } from './shop/enter-lot.js';
+export {
+  saveBin,
+  saveInstrument,
+  saveMachine,
+  saveSet,
+  saveSettings,
+  saveTuning,
+  saveWire,
+} from './shop/save-shop-records.js';
+export { shopBook, shopView } from './shop/shop-book.js';
+export { type Step, shopRecords } from './shop/take-in-shop.js';
+export { countStrings } from './stock/count-strings.js';
+export { moveStrings } from './stock/move-strings.js';
+export { freeSpool, quarantineSpool } from './stock/quarantine-spool.js';
+export { receiveSpool } from './stock/receive-spool.js';
+export { recordDryRoom } from './stock/record-dry-room.js';
+export { scrapStrings } from './stock/scrap-strings.js';
+export { weighSpool } from './stock/weigh-spool.js';
+export { thrownFault } from './store-trouble.js';
+export { exportShop, importShop } from './transfer/archive.js';
+export { backupShop, dropOldBackups, restoreShop } from './transfer/backup.js';
+export { checkShop } from './transfer/check-shop.js';
+export { exportRecords } from './transfer/export-records.js';
+export { USUAL_KEEP } from './transfer/keep-rule.js';
+export { scheduleBackups } from './transfer/scheduled-backups.js';
+export type { Actor, AnyUseCase, UseCase, Work, WorkshopFault } from './use-case.js';
+export { useCase } from './use-case.js';

@@ -109,6 +109,7 @@ describe('tautwork day', () => {
     const good = JSON.parse(readFileSync(demoFile('shop.json'), 'utf8')) as {
       wires: object[];
       spools: { wireId: string }[];
+      machines: object[];
     };
     writeFileSync(shop, JSON.stringify({ ...good, wires: [{ ...good.wires[0], sizeM: 'thick' }] }));
     expect(tautwork('day', '--shop', shop)).toMatchObject({
@@ -117,8 +118,52 @@ describe('tautwork day', () => {
     });
     writeFileSync(shop, JSON.stringify({ ...good, spools: [{ ...good.spools[0], wireId: 'unheard of' }] }));
     expect(tautwork('day', '--shop', shop).stderr).toContain('names the wire "unheard of"');
+    writeFileSync(shop, JSON.stringify({ ...good, machines: [...good.machines, good.machines[0]] }));
+    expect(tautwork('day', '--shop', shop)).toMatchObject({
+      status: 2,
+      stderr: expect.stringMatching(/the machine "\w+" is there twice/),
+    });
     writeFileSync(shop, '{');
     expect(tautwork('day', '--shop', shop).stderr).toContain('not JSON');
+  });
+
+  it('on a day off says when work goes on, and nothing false of machines', () => {
+    const { stdout } = tautwork('day', '--date', '2027-03-07');
+    expect(stdout).toMatch(/No run starts today\. \d+ runs on later days, the first on Mon 8 Mar 2027\./);
+    expect(stdout).not.toContain('100 %');
+  });
+
+  it('tells what players should hear', () => {
+    const orders = join(folder, 'tell.csv');
+    writeFileSync(
+      orders,
+      'order,player,quantity,due,material,scale,tuning,wishes\nA,Ama,1,2027-03-05,nickel-plated steel,25.5 in,E A D G B E,even 70 N\n',
+    );
+    const { stdout, status } = tautwork('day', '--orders', orders, '--date', '2027-03-01');
+    expect(status).toBe(0);
+    expect(stdout).toContain('1 line: 1 turned into strings, 0 with faults.');
+    expect(stdout).toMatch(
+      /To tell the players\n.*\n.*\nA +Ama +The tuning was written without octaves and read as E2 A2 D3 G3 B3 E4\./,
+    );
+  });
+
+  it('takes absurd orders for what they are, one by one', () => {
+    const orders = join(folder, 'absurd.csv');
+    const rows = [
+      'a;1;2027-03-05;E A D G B E;lighter bass 100 %;;10-13-17-26-36-46',
+      'b;1;2027-03-05;E A D G B E;string 9 = 10;;10-13-17-26-36-46',
+      'c;1;2027-03-05;E A D G B E;even 1 N;;',
+      'd;1;2027-03-05;E;even 70 N;;',
+      'e;10000;2027-03-05;;;Meadow six, 10;',
+      'f;1;9999-12-31;;;Meadow six, 10;',
+    ];
+    writeFileSync(
+      orders,
+      `\ufeff${['order;quantity;due;tuning;wishes;set;likes;scale;material', ...rows.map((row, at) => `${row};25.5 in;${at < 4 ? 'nickel-plated steel' : ''}`)].join('\r\n')}`,
+    );
+    const { status, stdout } = tautwork('day', '--orders', orders, '--date', '2027-03-01');
+    expect(status).toBe(1);
+    expect(stdout).toContain('6 lines: 1 turned into strings, 5 with faults.');
   });
 
   it('warns of headings that it does not read', () => {
@@ -178,6 +223,12 @@ describe('tautwork recipe and setup', () => {
     expect(status).toBe(3);
     expect(stderr).toMatch(/No core and wrap of the shop come within/);
     expect(tautwork('recipe', '--gauge', '.46', '--material', 'nickel').stderr).toContain('can be read as');
+    expect(tautwork('recipe', '--gauge', '250', '--material', 'nickel').stderr).toContain(
+      'Gauges run from 5 to 200 thousandths of an inch.',
+    );
+    expect(tautwork('recipe', '--gauge', '26', '--material', 'nickel', '--layers', '1.5').stderr).toContain(
+      '--layers "1.5" is no whole number.',
+    );
   });
 
   it('give a set-up with its cautions first, and no tension that nobody measured', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoWorkshop } from '../../demo/index.js';
-import { readOrders } from '../../src/core/orders/index.js';
+import { readOrders, resolver } from '../../src/core/orders/index.js';
 
 const shop = demoWorkshop();
 
@@ -79,6 +79,63 @@ describe('a file of orders', () => {
 
   it.each(['0', '-1', '10001'])('refuses %s sets', (Qty) => {
     expect(codes(read({ ...stock, Qty }))).toEqual(['order.quantity-out-of-range @Qty']);
+  });
+});
+
+describe('a custom set in a line', () => {
+  const bass = {
+    order: 'B-1',
+    quantity: '1',
+    due: '2027-03-05',
+    gauges: '45-65-80-100',
+    material: 'nickel-plated steel',
+  };
+  const lengthsMm = (row: Readonly<Record<string, string>>) => {
+    const [line] = read(row).lines;
+    const resolution = resolver(shop)(line!);
+    if (!resolution.ok) throw new Error('the demo workshop makes these');
+    return [...new Set(resolution.value.strings.map(({ spec }) => Math.round(spec.lengthM * 1000)))];
+  };
+
+  it('is cut for the scale that is told, and at the usual length where none is', () => {
+    expect(lengthsMm(bass)).toEqual([1000]);
+    expect(lengthsMm({ ...bass, scale: '25.5 in' })).toEqual([1000]);
+    expect(lengthsMm({ ...bass, scale: '34 in' })).toEqual([1250]);
+    expect(lengthsMm({ ...bass, instrument: 'Bass 34' })).toEqual([1250]);
+  });
+
+  it('must have as many strings as the instrument that is told', () => {
+    expect(codes(read({ ...bass, instrument: 'electric 25.5' }))).toEqual([
+      'order.strings-do-not-match @gauges',
+    ]);
+    expect(codes(read({ ...bass, scale: '64.8' }))).toEqual(['order.cell-ambiguous @scale']);
+  });
+
+  it('heeds no wish and no liked set, and says so', () => {
+    expect(codes(read({ ...bass, wishes: 'even 180 N', likes: '45-65-80-100' }))).toEqual([
+      'order.cell-unheeded @likes',
+      'order.cell-unheeded @wishes',
+    ]);
+  });
+});
+
+describe('a stock set in a line', () => {
+  const resolve = (row: Readonly<Record<string, string>>) => {
+    const [line] = read(row).lines;
+    const resolution = resolver(shop)(line!);
+    return resolution.ok ? [] : resolution.fault.map(({ code, column }) => `${code} @${column}`);
+  };
+
+  it('may name its own material and end, and no others', () => {
+    expect(resolve({ ...stock, Material: 'nickel-plated steel', End: 'ball' })).toEqual([]);
+    expect(resolve({ ...stock, Material: 'phosphor bronze', End: 'loop' })).toEqual([
+      'order.cell-unheeded @material',
+      'order.cell-unheeded @end',
+    ]);
+  });
+
+  it('heeds no wish, and says so', () => {
+    expect(codes(read({ ...stock, Wishes: 'wound third' }))).toEqual(['order.cell-unheeded @Wishes']);
   });
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEMO_DATE, demoOrders, demoWorkshop } from '../../demo/index.js';
 import { type Day, type Shop, workOutDay } from '../../src/core/day/index.js';
+import { calendarDate } from '../../src/core/foundation/index.js';
 import { type ReadOrders, readOrders } from '../../src/core/orders/index.js';
 import { readTable } from '../../src/workshop/index.js';
 
@@ -115,6 +116,56 @@ describe('a day', () => {
   });
 });
 
+describe('a day on which the shop does not work', () => {
+  const sunday = calendarDate('2027-03-07')!;
+  const text = demoOrders(workshop, { from: DEMO_DATE, days: 10, count: 40 });
+  const day = workOutDay({ shop: workshop, read: read(text), date: sunday });
+
+  it('starts no run and keeps no machine busy', () => {
+    expect(day.plan.runs.length).toBeGreaterThan(0);
+    for (const { setUpFrom } of day.plan.runs) expect(setUpFrom.date > sunday).toBe(true);
+    for (const { busyShareToday, stringsToday } of day.plan.machines)
+      expect([busyShareToday, stringsToday]).toEqual([0, 0]);
+    expect(day.sheets).toEqual([]);
+  });
+
+  it('still packs what lies on the shelf', () => {
+    expect(day.roll.sets.every(({ state }) => state === 'pack-now')).toBe(true);
+  });
+});
+
+describe('a shop that lacks something', () => {
+  const text = demoOrders(workshop, { from: DEMO_DATE, days: 10, count: 40 });
+
+  it('without machines sells from the shelf and says so of every other order', () => {
+    const day = dayOf(text, { ...workshop, machines: [], setUpNow: [] });
+    expect(day.plan.runs).toEqual([]);
+    expect(day.orders.every(({ readyAt }) => readyAt === 'now')).toBe(true);
+    expect(day.faults.length).toBeGreaterThan(0);
+    for (const { code, facts } of day.faults) {
+      expect(code).toBe('order.machine-missing');
+      expect(facts.machines).toEqual([]);
+    }
+  });
+
+  it('without spools or without bins still accounts for every line', () => {
+    for (const lacking of [{ spools: [] }, { strings: [], bins: [] }]) {
+      const day = dayOf(text, { ...workshop, ...lacking });
+      expect(new Set([...day.orders, ...day.faults].map(({ line }) => line)).size).toBe(40);
+    }
+  });
+
+  it('without a recipe for what a bin wants leaves the bin low and says why', () => {
+    const [bin] = workshop.strings;
+    const odd = { ...bin!, spec: { ...bin!.spec, gaugeThou: 9.33 }, count: 2, reorderLevel: 12 };
+    const day = dayOf(`${HEADINGS}\n`, { ...workshop, strings: [odd] });
+    expect(day.lots).toEqual([]);
+    expect(day.unmade).toEqual([
+      { stringKey: expect.stringMatching(/^9\.33 /), quantity: 10, because: 'recipe' },
+    ]);
+  });
+});
+
 describe('what cannot be made', () => {
   const gauges = '11-15-22w-33-43-57';
   const custom = order('A', `3,2027-03-05,,${gauges},phosphor bronze`);
@@ -145,6 +196,23 @@ describe('what cannot be made', () => {
     const day = dayOf(text, { ...workshop, strings: [], spools });
     expect(day.orders.map(({ orderId }) => orderId)).toEqual(['early']);
     expect(day.faults.map(({ orderId, code }) => [orderId, code])).toEqual([['late', 'order.wire-missing']]);
+  });
+
+  it('does not take small orders down with a large one that alone asks for too much', () => {
+    const day = dayOf(
+      file(
+        order('large', `9000,2027-03-05,,${gauges},phosphor bronze`),
+        order('small', `1,2027-03-20,,${gauges},phosphor bronze`),
+      ),
+    );
+    expect(day.orders.map(({ orderId }) => orderId)).toEqual(['small']);
+    expect(new Set(day.faults.map(({ orderId }) => orderId))).toEqual(new Set(['large']));
+  });
+
+  it('is told under the headings of the file, wherever the fault was found', () => {
+    const text =
+      'Order No.,Qty,Due date,My gauges,Strings,Material\nA,1,2027-03-05,,10-13-17-26-36-97,phosphor bronze';
+    expect(dayOf(text).faults).toMatchObject([{ column: 'Strings', code: 'order.recipe-missing' }]);
   });
 
   it('says of each machine why it cannot make a string that none can', () => {

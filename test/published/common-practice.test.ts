@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { grossesFromStrings, STRINGS_PER_GROSS, stringsFromGrosses } from '../../src/core/planning/index.js';
 import {
   type OfferedCore,
   type OfferedWrap,
@@ -75,6 +76,29 @@ const liked = [
   byGauge(46, 'wound'),
 ];
 const rules = { stressLimit: 0.8, thickestPlainThou: 20, thinnestWoundThou: 20 };
+
+describe('common practice, no source: a wound gauge is called core + 2 wraps', () => {
+  it('a 26 is a 10 core with an 8 wrap as well as a 20 core with a 3', () => {
+    const found = recipesForGauge({
+      gaugeThou: 26,
+      material: 'nickel-plated-steel',
+      cores: [core('round', 10), core('round', 20)],
+      wraps: wraps.filter(({ wireId }) => wireId === 'wrap 8' || wireId === 'wrap 3'),
+      toleranceM: metresFromThou(0.75),
+    });
+    if (!found.ok) throw new Error(found.fault.code);
+    const builds = found.value.front.map(({ coreWireId, wrapWireIds }) => `${coreWireId} + ${wrapWireIds}`);
+    expect(builds.sort()).toEqual(['round 10 + wrap 8', 'round 20 + wrap 3']);
+  });
+});
+
+describe('common practice, no source: strings are counted in grosses', () => {
+  it('a gross is twelve dozen, 144; nine grosses a day are 1,296 strings', () => {
+    expect(STRINGS_PER_GROSS).toBe(144);
+    expect(stringsFromGrosses(9)).toBe(1296);
+    expect(grossesFromStrings(1296)).toBe(9);
+  });
+});
 
 describe('common practice, no source: from 10-13-17-26-36-46 in standard to open D at one scale', () => {
   const openD = parseTuning('D A D F# A D', usualTuning(6));

@@ -5,7 +5,7 @@ import { DEMO_DATE, demoFile, readOrdersFile } from '../../workshop/index.js';
 import { dayReport } from '../day-report.js';
 import { EXIT } from '../exit-codes.js';
 import { dayOf, readInput, refusalOf, shopOf } from '../inputs.js';
-import { numberOption } from '../options.js';
+import { wholeOption } from '../options.js';
 import type { Terminal } from '../terminal.js';
 import { writeDay } from '../write-day.js';
 
@@ -50,8 +50,8 @@ async function runDay(options: DayOptions, terminal: Terminal): Promise<number> 
     shop,
     read: read.value,
     date,
-    seed: Math.round(numberOption('--seed', options.seed, { least: 0, most: 4_294_967_295 })),
-    iterations: Math.round(numberOption('--iterations', options.iterations, { least: 0, most: 10_000_000 })),
+    seed: wholeOption('--seed', options.seed, { least: 0, most: 4_294_967_295 }),
+    iterations: wholeOption('--iterations', options.iterations, { least: 0, most: 10_000_000 }),
     onProgress: (share, stage) => terminal.progress.show(share * 0.8, STAGES[stage]),
   });
   const written =

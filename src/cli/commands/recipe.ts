@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { materialInWords, meritInWords, recipeFaultWords } from '../../contract/index.js';
+import { countInWords, materialInWords, meritInWords, recipeFaultWords } from '../../contract/index.js';
 import type { Shop } from '../../core/day/index.js';
 import { type RecipeChoice, type RecipeSearch, recipesForGauge } from '../../core/recipes/index.js';
 import {
@@ -13,7 +13,7 @@ import {
 } from '../../core/units/index.js';
 import { EXIT } from '../exit-codes.js';
 import { shopOf } from '../inputs.js';
-import { gaugeOption, materialOption, numberOption } from '../options.js';
+import { gaugeOption, materialOption, numberOption, wholeOption } from '../options.js';
 import { textTable } from '../table.js';
 import type { Terminal } from '../terminal.js';
 
@@ -46,7 +46,7 @@ export function recipeCommand(program: Command, terminal: Terminal): void {
 }
 
 function runRecipe(shop: Shop, options: RecipeOptions, terminal: Terminal): number {
-  const { gaugeThou } = gaugeOption('--gauge', options.gauge);
+  const gaugeThou = gaugeOption('--gauge', options.gauge);
   const material = materialOption('--material', options.material);
   const choices = recipesForGauge({
     gaugeThou,
@@ -55,7 +55,7 @@ function runRecipe(shop: Shop, options: RecipeOptions, terminal: Terminal): numb
     ...offeredWire(shop),
     ...(options.layers === undefined
       ? {}
-      : { maxLayers: numberOption('--layers', options.layers, { least: 1, most: 2 }) >= 2 ? 2 : 1 }),
+      : { maxLayers: wholeOption('--layers', options.layers, { least: 1, most: 2 }) === 2 ? 2 : 1 }),
     ...(shop.seat ? { seat: shop.seat } : {}),
   });
   if (!choices.ok) {
@@ -70,7 +70,7 @@ function runRecipe(shop: Shop, options: RecipeOptions, terminal: Terminal): numb
   const { front, considered, withinTolerance } = choices.value;
   terminal.print(
     [
-      `${formatGauge(gaugeThou)} in ${materialInWords(material)}: ${considered} builds considered, ${withinTolerance} meet the gauge, ${front.length} are worth choosing from.`,
+      `${formatGauge(gaugeThou)} in ${materialInWords(material)}: ${countInWords(considered, 'build')} considered; meeting the gauge: ${withinTolerance}; worth choosing from: ${front.length}.`,
       choiceTable(front, shop),
       'Predicted by geometry and published figures, at a pull of 75 N on 648 mm. Mean: what a micrometer reads averaged over a rotation; most: its largest reading.',
     ].join('\n\n'),

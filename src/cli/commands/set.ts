@@ -13,7 +13,7 @@ import type { ChosenSet } from '../../core/sets/index.js';
 import { formatForce, formatFraction, formatGauge, pitchName } from '../../core/units/index.js';
 import { EXIT } from '../exit-codes.js';
 import { Refusal, shopOf } from '../inputs.js';
-import { numberOption } from '../options.js';
+import { wholeOption } from '../options.js';
 import { textTable } from '../table.js';
 import type { Terminal } from '../terminal.js';
 
@@ -64,7 +64,7 @@ export function setCommand(program: Command, terminal: Terminal): void {
 
 function runSet(shop: Shop, options: SetOptions, terminal: Terminal): number {
   const request = requestOf(shop, options);
-  const count = Math.round(numberOption('--count', options.count, { least: 1, most: 50 }));
+  const count = wholeOption('--count', options.count, { least: 1, most: 50 });
   const answer = requestAnswerer(shop)({ request, quantity: 1, count });
   if (!answer.ok) {
     const { what, mend } = orderFaultWords({ line: 1, ...requestFault(answer.fault, request) });

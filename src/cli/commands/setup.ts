@@ -7,7 +7,7 @@ import type { StringEnd, StringSpec } from '../../core/sets/index.js';
 import { type Machine, setUp } from '../../core/winding/index.js';
 import { EXIT } from '../exit-codes.js';
 import { Refusal, shopOf } from '../inputs.js';
-import { numberOption } from '../options.js';
+import { numberOption, wholeOption } from '../options.js';
 import { sheetReport } from '../sheet-report.js';
 import type { Terminal } from '../terminal.js';
 
@@ -49,7 +49,7 @@ function runSetup(shop: Shop, options: SetupOptions, terminal: Terminal): number
     recipe,
     spec: specOf(shop, recipe, options),
     lotId: 'unplanned',
-    quantity: Math.round(numberOption('--quantity', options.quantity, { least: 1, most: 100_000 })),
+    quantity: wholeOption('--quantity', options.quantity, { least: 1, most: 100_000 }),
     ...(shop.seat ? { seat: shop.seat } : {}),
   });
   if (!sheet.ok) {

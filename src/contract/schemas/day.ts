@@ -71,6 +71,7 @@ export const ORDER_FAULT_CODES = [
   'order.duplicate',
   'order.nothing-wanted',
   'order.more-than-one-wish',
+  'order.cell-unheeded',
   'order.set-unknown',
   'order.material-unknown',
   'order.instrument-unknown',
@@ -92,9 +93,9 @@ const orderFault = closed({
   facts: Type.Record(Type.String(), fact),
 });
 
-const clock = closed({ date, minute: Type.Number({ description: 'after midnight' }) });
+export const clock = closed({ date, minute: Type.Number({ description: 'after midnight' }) });
 
-const reason = Type.Union([
+export const placementReason = Type.Union([
   closed({ kind: Type.Literal('frozen') }),
   closed({
     kind: Type.Literal('due-first'),
@@ -122,7 +123,7 @@ const run = closed({
   to: clock,
   setUpMinutes: notNegative('min'),
   lateMinutes: notNegative('working minutes'),
-  reason,
+  reason: placementReason,
 });
 
 const plan = closed({
@@ -201,7 +202,7 @@ export const DaySchema = Type.Object(
       closed({
         stringKey: text(),
         quantity: wholeFrom(1, 'strings'),
-        because: oneOf(['machine', 'wire']),
+        because: oneOf(['recipe', 'machine', 'wire']),
         wireId: Type.Optional(text()),
         shortKg: Type.Optional(positive('kg')),
       }),

@@ -26,7 +26,11 @@ export const text = (description?: string) =>
 
 export const positive = (description: string) => Type.Number({ exclusiveMinimum: 0, description });
 export const notNegative = (description: string) => Type.Number({ minimum: 0, description });
+export const within = (minimum: number, maximum: number, description: string) =>
+  Type.Number({ minimum, maximum, description });
 export const wholeFrom = (minimum: number, description: string) => Type.Integer({ minimum, description });
+export const wholeWithin = (minimum: number, maximum: number, description: string) =>
+  Type.Integer({ minimum, maximum, description });
 export const share = (description: string) => Type.Number({ minimum: 0, description });
 
 export const MATERIALS = [

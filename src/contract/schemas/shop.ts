@@ -12,56 +12,70 @@ import {
   stringSpec,
   text,
   wholeFrom,
+  wholeWithin,
+  within,
 } from './pieces.js';
 
-const wire = closed({
-  id: text(),
+const MINUTES_A_DAY = 24 * 60;
+/** Above these a figure is a slip of the pen, and sums of money would lose their last figures. */
+const MOST_MINOR = 10_000_000;
+const MOST_MINOR_EACH = 100_000;
+const MOST_STRINGS = 1_000_000;
+
+const wireFields = {
   use: oneOf(['core', 'wrap']),
   shape: oneOf(['round', 'hex']),
   sizeM: positive('diameter; across flats of a hexagon, m'),
   alloy: oneOf(ALLOYS),
   strengthTable: Type.Optional(oneOf(STRENGTH_TABLES, 'core wire: the standard its strength is judged by')),
   certifiedStrengthPa: Type.Optional(positive('minimum tensile strength by the certificate, Pa')),
-  priceMinorPerKg: wholeFrom(0, 'price per kilogram in minor units of money'),
-});
+  priceMinorPerKg: wholeWithin(0, MOST_MINOR, 'price per kilogram in minor units of money'),
+};
+
+const wire = closed({ id: text(), ...wireFields });
+
+/** A kind of wire as a record: its own name instead of an id. */
+export const wireBody = closed({ name: text(), ...wireFields });
 
 const spool = closed({
   id: text(),
   wireId: text(),
   lot: text(),
-  netKg: notNegative('wire on the spool, kg'),
+  netKg: within(0, 1000, 'wire on the spool, kg'),
 });
 
 const range = (unit: string) => closed({ least: notNegative(unit), most: positive(unit) });
 
 const station = {
-  id: text(),
   name: text(),
   positions: Type.Union([Type.Literal(1), Type.Literal(2)], { description: 'strings made side by side' }),
   longestStringM: positive('m'),
   gaugesThou: range('thousandths of an inch'),
-  loadSeconds: notNegative('hand time a cycle, s'),
-  unloadSeconds: notNegative('hand time a cycle, s'),
-  minutesPerDay: positive('minutes on duty in a day'),
+  loadSeconds: within(0, 3600, 'hand time a cycle, s'),
+  unloadSeconds: within(0, 3600, 'hand time a cycle, s'),
+  minutesPerDay: within(1, MINUTES_A_DAY, 'minutes on duty in a day; must end by midnight'),
   changeMinutes: closed({
-    base: notNegative('min'),
-    core: notNegative('min'),
-    wrap: notNegative('min'),
-    alloy: notNegative('min'),
-    length: notNegative('min'),
+    base: within(0, MINUTES_A_DAY, 'min'),
+    core: within(0, MINUTES_A_DAY, 'min'),
+    wrap: within(0, MINUTES_A_DAY, 'min'),
+    alloy: within(0, MINUTES_A_DAY, 'min'),
+    length: within(0, MINUTES_A_DAY, 'min'),
   }),
   changeScrap: closed({
-    base: notNegative('strings'),
-    core: notNegative('strings'),
-    wrap: notNegative('strings'),
-    alloy: notNegative('strings'),
+    base: within(0, 1000, 'strings'),
+    core: within(0, 1000, 'strings'),
+    wrap: within(0, 1000, 'strings'),
+    alloy: within(0, 1000, 'strings'),
   }),
 };
 
 const winder = {
   ...station,
   kind: Type.Literal('winder'),
-  spindleRpm: range('turns a minute'),
+  spindleRpm: closed({
+    least: notNegative('turns a minute'),
+    most: within(10, 100_000, 'turns a minute'),
+  }),
   wireSpeedLimitMPerS: positive('fastest run of the wrap wire, m/s'),
   freeSpanM: positive('longest free length of core between supports, m'),
   coreSizeM: range('m'),
@@ -71,14 +85,14 @@ const winder = {
   roundCore: Type.Boolean(),
 };
 
-const servoWinder = closed({
+const servoWinder = {
   ...winder,
   drive: Type.Literal('servo'),
   pitchStepM: positive('m'),
   pitchM: range('m'),
-});
+};
 
-const gearWinder = closed({
+const gearWinder = {
   ...winder,
   drive: Type.Literal('gear'),
   dialTable: Type.Array(closed({ dial: Type.Number(), traversePerTurnM: positive('m') }), {
@@ -86,9 +100,19 @@ const gearWinder = closed({
     description: 'measured, dial ascending',
   }),
   dialStep: positive('finest step of the dial'),
-});
+};
 
-const cuttingBench = closed({ ...station, kind: Type.Literal('bench') });
+const cuttingBench = { ...station, kind: Type.Literal('bench') };
+
+/** A machine as a record: its id is the record's. */
+export const machineBody = Type.Union([closed(servoWinder), closed(gearWinder), closed(cuttingBench)]);
+
+const named = { id: text() };
+const machine = Type.Union([
+  closed({ ...named, ...servoWinder }),
+  closed({ ...named, ...gearWinder }),
+  closed({ ...named, ...cuttingBench }),
+]);
 
 const coreWire = {
   sizeM: positive('m'),
@@ -104,7 +128,7 @@ const layer = closed({
   gap: notNegative('wrap pitch over touching pitch, less 1'),
 });
 
-const construction = Type.Union([
+export const construction = Type.Union([
   closed({ kind: Type.Literal('plain'), wire: closed({ ...coreWire, shape: Type.Literal('round') }) }),
   closed({
     kind: Type.Literal('wound'),
@@ -128,13 +152,13 @@ const recipe = closed({
 
 const pitch = closed({
   midi: Type.Integer({ minimum: 0, maximum: 127, description: 'MIDI note number; 69 is A4' }),
-  cents: Type.Number(),
+  cents: within(-100, 100, 'offset from the note'),
 });
 
 const tuning = closed({
   name: Type.Optional(text()),
   pitches: Type.Array(pitch, { minItems: 1, description: 'open strings, treble first' }),
-  referenceHz: positive('frequency of A4, Hz'),
+  referenceHz: within(220, 880, 'frequency of A4, Hz'),
 });
 
 const instrument = closed({
@@ -148,37 +172,49 @@ const instrument = closed({
 
 const stringStock = closed({
   spec: stringSpec,
-  count: wholeFrom(0, 'strings in the bin'),
+  count: wholeWithin(0, MOST_STRINGS, 'strings in the bin'),
   binId: text(),
   lot: text(),
-  reorderLevel: wholeFrom(0, 'top up when fewer lie there; 0 is made to order'),
+  reorderLevel: wholeWithin(0, MOST_STRINGS, 'top up when fewer lie there; 0 is made to order'),
 });
 
-const rules = closed({
-  lotSize: wholeFrom(1, 'strings'),
-  stressLimit: share('of minimum strength'),
+export const rules = closed({
+  lotSize: wholeWithin(1, 10_000, 'strings'),
+  stressLimit: within(0.1, 1, 'share of minimum strength'),
   plainUpToThou: positive('thousandths of an inch'),
   thickestPlainThou: positive('thousandths of an inch'),
   thinnestWoundThou: positive('thousandths of an inch'),
-  standardLengthM: positive('m'),
-  longLengthM: positive('m'),
+  standardLengthM: within(0.3, 3, 'm'),
+  longLengthM: within(0.3, 3, 'm'),
   standardScaleUpToM: positive('m'),
-  dayStartsAtMinute: wholeFrom(0, 'minutes after midnight'),
+  dayStartsAtMinute: wholeWithin(0, MINUTES_A_DAY - 1, 'minutes after midnight'),
   workingDays: Type.Array(Type.Integer({ minimum: 1, maximum: 7 }), {
     minItems: 1,
     description: '1 is Monday',
   }),
 });
 
-const rates = closed({
+export const rates = closed({
   currency: Type.String({ pattern: '^[A-Z]{3}$', description: 'ISO 4217 code' }),
   minorDigits: Type.Integer({ minimum: 0, maximum: 4 }),
-  labourMinorPerHour: wholeFrom(0, 'minor units'),
+  labourMinorPerHour: wholeWithin(0, MOST_MINOR, 'minor units'),
   overheadShare: share('of labour'),
-  endMinorEach: closed({ ball: wholeFrom(0, 'minor units'), loop: wholeFrom(0, 'minor units') }),
-  packMinorPerSet: wholeFrom(0, 'minor units'),
-  packMinutesPerSet: notNegative('min'),
-  runScrapShare: share('of good strings'),
+  endMinorEach: closed({
+    ball: wholeWithin(0, MOST_MINOR_EACH, 'minor units'),
+    loop: wholeWithin(0, MOST_MINOR_EACH, 'minor units'),
+  }),
+  packMinorPerSet: wholeWithin(0, MOST_MINOR_EACH, 'minor units'),
+  packMinutesPerSet: within(0, MINUTES_A_DAY, 'min'),
+  runScrapShare: within(0, 1, 'share of good strings'),
+});
+
+export const seatModel = closed({
+  massSeat: estimate,
+  caliperSeat: estimate,
+  flattening: estimate,
+  axialShare: estimate,
+  bendingShare: estimate,
+  state: oneOf(['predicted', 'calibrated']),
 });
 
 /** The file that a shop keeps of itself: `--shop FILE`. Lengths in metres, money in minor units. */
@@ -189,7 +225,7 @@ export const ShopSchema = Type.Object(
     invented: Type.Boolean({ description: 'true for a workshop that does not exist' }),
     wires: Type.Array(wire),
     spools: Type.Array(spool),
-    machines: Type.Array(Type.Union([servoWinder, gearWinder, cuttingBench])),
+    machines: Type.Array(machine),
     setUpNow: Type.Array(closed({ machineId: text(), recipeId: text(), lengthM: positive('m') })),
     recipes: Type.Array(recipe),
     sets: Type.Array(
@@ -208,16 +244,7 @@ export const ShopSchema = Type.Object(
     strings: Type.Array(stringStock),
     rates,
     rules,
-    seat: Type.Optional(
-      closed({
-        massSeat: estimate,
-        caliperSeat: estimate,
-        flattening: estimate,
-        axialShare: estimate,
-        bendingShare: estimate,
-        state: oneOf(['predicted', 'calibrated']),
-      }),
-    ),
+    seat: Type.Optional(seatModel),
   },
   {
     title: 'Tautwork shop',

@@ -1,4 +1,6 @@
+import type { ShopFlaw } from '../../core/day/index.js';
 import type { FaultWords } from './order-faults.js';
+import { shopFlawInWords } from './shop-flaws.js';
 
 /** What can be wrong with a file as a whole, as data. */
 export type FileFault =
@@ -12,14 +14,7 @@ export type FileFault =
       readonly code: 'shop.wrong-shape';
       readonly errors: readonly { readonly path: string; readonly message: string }[];
     }
-  | {
-      readonly code: 'shop.dangling';
-      readonly references: readonly {
-        readonly where: string;
-        readonly names: string;
-        readonly what: string;
-      }[];
-    };
+  | { readonly code: 'shop.flawed'; readonly flaws: readonly ShopFlaw[] };
 
 const MOST_SHOWN = 8;
 
@@ -55,10 +50,10 @@ export function fileFaultWords(fault: FileFault): FaultWords {
         what: `The shop file does not have the form of a shop: ${shown(fault.errors.map(({ path, message }) => `${path} ${message}`))}.`,
         mend: 'Compare with the published schema and the demo workshop.',
       };
-    case 'shop.dangling':
+    case 'shop.flawed':
       return {
-        what: `The shop file names things that it does not hold: ${shown(fault.references.map(({ where, names, what }) => `${where} names the ${what} "${names}"`))}.`,
-        mend: 'Add what is named, or mend the name.',
+        what: `The shop file contradicts itself: ${shown(fault.flaws.map(shopFlawInWords))}.`,
+        mend: 'Mend what is named.',
       };
   }
 }

@@ -48,7 +48,10 @@ const WORDS: Readonly<Record<OrderFaultCode, (fault: OrderFault) => FaultWords>>
   }),
   'order.cell-ambiguous': (fault) => ({
     what: `${quoted(fault)} can be read as ${either(list(fault.facts.readings))}.`,
-    mend: 'Write the one that is meant.',
+    mend:
+      list(fault.facts.readings).length === 1
+        ? 'Write it so if that is meant.'
+        : 'Write the one that is meant.',
   }),
   'order.quantity-out-of-range': (fault) => ({
     what: `${quoted(fault)} is no number of sets that one line may ask for.`,
@@ -66,6 +69,10 @@ const WORDS: Readonly<Record<OrderFaultCode, (fault: OrderFault) => FaultWords>>
     what: 'More than one of set, gauges and tuning is filled, and they may contradict each other.',
     mend: 'Leave one: set for a stock set, gauges for a custom set, tuning for a request. A liked set goes under likes.',
   }),
+  'order.cell-unheeded': (fault) => ({
+    what: `${quoted(fault)} under ${fault.column} cannot be heeded with what else the line says.`,
+    mend: 'Empty the cell. A stock set is made as it is; for another material or end order by gauges; a liked set and wishes belong to a request, which has a tuning.',
+  }),
   'order.set-unknown': (fault) => ({
     what: `The shop has no stock set called ${quoted(fault)}.`,
     mend: nearest(fault.facts, 'Write one of its names, or the gauges.'),
@@ -82,34 +89,46 @@ const WORDS: Readonly<Record<OrderFaultCode, (fault: OrderFault) => FaultWords>>
     mend: nearest(fault.facts, 'Leave the cell empty and write the scale length under scale.'),
   }),
   'order.tuning-unreadable': (fault) => ({
-    what: `${quoted(fault)} cannot be read as a tuning${part(fault.facts)}.`,
+    what: tuningTrouble(fault),
     mend: nearest(
       fault.facts,
       'Write the notes from low to high, such as D A D F# A D or D2 A2 D3 F#3 A3 D4.',
     ),
   }),
-  'order.strings-do-not-match': ({ facts }) => ({
-    what:
-      facts.given === undefined
-        ? `The tuning of the liked set does not have its ${facts.strings} strings.`
-        : `${facts.instrument ?? 'The set'} has ${facts.strings} strings, and ${facts.given} are given.`,
-    mend: 'Give as many notes (and scale lengths) as there are strings.',
-  }),
+  'order.strings-do-not-match': ({ facts }) =>
+    facts.string === undefined
+      ? {
+          what: `${facts.instrument ?? 'The set'} has ${facts.strings} strings, and ${facts.given} are given.`,
+          mend: 'Give as many notes (and scale lengths, or pulls) as there are strings.',
+        }
+      : {
+          what: `The set has ${facts.strings} strings: there is no string ${facts.string}.`,
+          mend: 'Count strings from the thinnest, which is string 1.',
+        },
   'order.recipe-missing': ({ facts }) => ({
     what: `There is no recipe for a ${facts.kind} ${facts.gaugeThou} in ${materialInWords(facts.material as StringMaterial)}.`,
     mend: gaugesThatWork(facts),
   }),
   'order.pitch-unreachable': ({ facts }) => ({
-    what: `String ${facts.position} would break before it reaches ${facts.pitch} at ${facts.scaleMm} mm: it may go to ${facts.highestPitch}.`,
-    mend: `Tune it to ${facts.highestPitch} or below, or shorten its scale to ${facts.longestScaleMm} mm or less.`,
+    what: `String ${facts.position}${facts.givenThou === undefined ? '' : `, given as ${facts.givenThou},`} would break before it reaches ${facts.pitch} at ${facts.scaleMm} mm: it may go to ${facts.highestPitch}.`,
+    mend: unreachableMend(facts),
   }),
   'order.no-set-fits': ({ facts }) => ({
     what: `No strings of the shop meet all that is asked${facts.position === undefined ? '' : ` of string ${facts.position}`}${facts.because === undefined ? '' : ` (${BECAUSE[String(facts.because)] ?? facts.because})`}.`,
-    mend: nearest(facts, 'Loosen a wish: let go of a given gauge, or of the wound third.'),
+    mend: nearest(
+      facts,
+      NO_SET_MENDS[String(facts.because)] ?? 'Loosen a wish: let go of a given gauge, or of the wound third.',
+    ),
   }),
   'order.machine-missing': ({ facts }) => ({
-    what: `No machine of the shop can make ${named(facts)}: ${machinesUnable(facts)}.`,
-    mend: nearest(facts, 'Choose another gauge, or change the limits of a machine if they are wrong.'),
+    what:
+      list(facts.machines).length === 0
+        ? `The shop has no machine to make ${named(facts)}.`
+        : `No machine of the shop can make ${named(facts)}: ${machinesUnable(facts)}.`,
+    mend:
+      list(facts.machines).length === 0
+        ? 'Add the machine to the shop, if there is one.'
+        : nearest(facts, 'Choose another gauge, or change the limits of a machine if they are wrong.'),
   }),
   'order.wire-missing': ({ facts }) => ({
     what: `There is not enough wire on hand for ${named(facts)}: ${facts.wireId} is ${facts.shortKg} kg short.`,
@@ -134,7 +153,7 @@ const EXPECTED = {
   wishes: {
     name: 'wishes',
     mend: (facts: Facts) =>
-      `The part "${facts.part}" is not known. Known are, apart by semicolons: ${list(facts.examples).join('; ')}.`,
+      `The part "${facts.part}" ${PART_TROUBLE[String(facts.because)] ?? 'is not known'}. Known are, apart by semicolons: ${list(facts.examples).join('; ')}.`,
   },
 } as const;
 
@@ -155,14 +174,41 @@ const either = (readings: readonly string[]): string =>
     ? (readings[0] ?? 'more than one thing')
     : `${readings.slice(0, -1).join(', ')} or ${readings.at(-1)}`;
 
-/** Each machine with its reasons: `Two Herons: the gauge, the wrap`. */
-const machinesUnable = (facts: Facts): string =>
-  list(facts.machines)
-    .map(
-      (machine, at) =>
-        `${machine} (${(list(facts.reasons)[at] ?? '').split(' ').map(unableInShort).join(', ')})`,
-    )
+const OTHER_WORK = 'winding.wrong-station';
+
+/** Each machine with its reasons, `Two Herons (gauge out of its range)`; those for other work only where there are no others. */
+function machinesUnable(facts: Facts): string {
+  const reasons = list(facts.reasons);
+  const machines = list(facts.machines).map((machine, at) => ({ machine, reasons: reasons[at] ?? '' }));
+  const near = machines.filter((each) => each.reasons !== OTHER_WORK);
+  return (near.length > 0 ? near : machines)
+    .map((each) => `${each.machine} (${each.reasons.split(' ').map(unableInShort).join(', ')})`)
     .join('; ');
+}
+
+function tuningTrouble(fault: OrderFault): string {
+  const { facts } = fault;
+  if (facts.octavesNeeded !== undefined)
+    return `${quoted(fault)} names notes without octaves, and ${facts.given === 1 ? 'a single string has' : `${facts.given} strings have`} no usual tuning to take them from.`;
+  if (facts.strings !== undefined)
+    return `${quoted(fault)} has ${facts.given} notes for ${facts.strings} strings.`;
+  return `${quoted(fault)} cannot be read as a tuning${part(facts)}.`;
+}
+
+/** Shorter scales than this are no guitar's: to name one would be no help. */
+const SHORTEST_SCALE_MM = 250;
+
+function unreachableMend({ givenThou, highestPitch, longestScaleMm }: Facts): string {
+  const ways = [
+    ...(givenThou === undefined ? [] : ['let go of the given gauge']),
+    `tune it to ${highestPitch} or below`,
+    ...(Number(longestScaleMm) < SHORTEST_SCALE_MM
+      ? []
+      : [`shorten its scale to ${longestScaleMm} mm or less`]),
+  ];
+  const sentence = ways.length < 2 ? ways[0]! : `${ways.slice(0, -1).join(', ')}, or ${ways.at(-1)}`;
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
+}
 
 const named = (facts: Facts): string => wholeStringInWords(String(facts.stringKey));
 
@@ -174,7 +220,7 @@ const nearest = (facts: Facts, otherwise: string): string => {
 const gaugesThatWork = (facts: Facts): string => {
   const gauges = list(facts.nearestGauges);
   return gauges.length === 0
-    ? 'Add a recipe for it.'
+    ? 'Choose another material, since none of that kind is made in this one, or add a recipe.'
     : `Nearest with a recipe: ${either(gauges)}. Or add a recipe for it.`;
 };
 
@@ -188,4 +234,23 @@ const BECAUSE: Readonly<Record<string, string>> = {
   'target.liked-set-missing': 'no liked set is given to take the feel from',
   'target.pulls-missing': 'no pull is given to aim at',
   'target.grade-missing': 'it is not said by how much the pull should grow',
+};
+
+const AIM_NEEDED =
+  'Name a liked set under likes, or write a pull: even 75 N, graded 3 % from 70 N, or pulls with one for each string.';
+
+/** What to do where no set fits, by the core's code. */
+const NO_SET_MENDS: Readonly<Record<string, string>> = {
+  'set.no-candidates': 'Choose another material.',
+  'set.pin-unknown': 'Give another gauge for it, or none.',
+  'target.liked-set-missing': AIM_NEEDED,
+  'target.pulls-missing': AIM_NEEDED,
+  'target.grade-missing': 'Write graded with a share, such as graded 3 %.',
+};
+
+/** Why a phrase of the wishes cannot stand, by the core's word. */
+const PART_TROUBLE: Readonly<Record<string, string>> = {
+  unreadable: 'is not known',
+  'out-of-range': 'asks for more or less than a string can give',
+  contradiction: 'contradicts a part before it',
 };

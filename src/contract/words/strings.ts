@@ -1,5 +1,5 @@
 import { MATERIAL_NAMES, type StringMaterial } from '../../core/recipes/index.js';
-import type { StringEnd, StringSpec } from '../../core/sets/index.js';
+import { readStringKey, type StringEnd, type StringSpec } from '../../core/sets/index.js';
 import { formatGauge } from '../../core/units/index.js';
 
 /** A kind of string as people say it, in parts that a document may put where it likes. */
@@ -14,13 +14,13 @@ export interface StringWords {
 
 /** The words of a string's key; a key of another form is given back whole as `short`. */
 export function stringKeyInWords(key: string): StringWords {
-  const match = KEY_FORM.exec(key);
-  if (!match) return { short: key, material: '', finish: '' };
-  const [, gauge = '', kind = '', material = '', end = '', length = ''] = match;
+  const spec = readStringKey(key);
+  if (!spec) return { short: key, material: '', finish: '' };
+  const { gaugeThou, kind, material, end, lengthM } = spec;
   return {
-    short: `${gauge} ${kind}`,
-    material: MATERIAL_NAMES[material as StringMaterial] ?? material,
-    finish: `${ENDS[end as StringEnd]}, ${length} mm`,
+    short: `${gaugeThou} ${kind}`,
+    material: MATERIAL_NAMES[material] ?? material,
+    finish: `${ENDS[end]}, ${Math.round(lengthM * 1000)} mm`,
   };
 }
 
@@ -37,8 +37,5 @@ export const endInWords = (end: StringEnd): string => ENDS[end];
 /** `10 13 17 26 36 46`: the gauges of a set, treble first, as the trade writes them. */
 export const gaugesInWords = (specs: readonly Pick<StringSpec, 'gaugeThou'>[]): string =>
   specs.map((spec) => formatGauge(spec.gaugeThou)).join(' ');
-
-/** The form that `stringKey` in the core writes: gauge, kind, material, end, length. */
-const KEY_FORM = /^(\d+(?:\.\d+)?) (plain|wound) (\S+) (ball|loop) (\d+) mm$/;
 
 const ENDS: Readonly<Record<StringEnd, string>> = { ball: 'ball end', loop: 'loop end' };

@@ -41,11 +41,11 @@ export type LateReason =
   | { readonly kind: 'machine-full'; readonly machineId: string; readonly lotId: string }
   | { readonly kind: 'too-short-notice'; readonly lotId: string; readonly minutesNeeded: number };
 
-/** Strings that would have filled a bin, and why they are not made. */
+/** Strings that would have filled a bin, and why they are not made: what no recipe makes, no machine, too little wire. */
 export interface UnmadeLot {
   readonly stringKey: string;
   readonly quantity: number;
-  readonly because: 'machine' | 'wire';
+  readonly because: 'recipe' | 'machine' | 'wire';
   readonly wireId?: string;
   readonly shortKg?: number;
 }

@@ -1,4 +1,3 @@
-export { type DanglingReference, danglingReferences } from './dangling.js';
 export type {
   ClockTime,
   Day,
@@ -14,6 +13,16 @@ export type {
   UnmadeLot,
   WirePull,
 } from './day.js';
+export { machineFlaws } from './machine-flaws.js';
 export { labelCode, NEW_STRINGS_BIN } from './packing-roll.js';
+export { recipeFlaws } from './recipe-flaws.js';
 export type { SetUpNow, Shop } from './shop.js';
-export { type DayStage, type DayTask, workOutDay } from './work-out-day.js';
+export type { MachineLimits, NamedThing, ShopFlaw, WirePart } from './shop-flaw.js';
+export { shopFlaws } from './shop-flaws.js';
+export {
+  type DayStage,
+  type DayTask,
+  type ResolvedDayTask,
+  workOutDay,
+  workOutResolved,
+} from './work-out-day.js';

@@ -1,8 +1,9 @@
-import { addDays, type CalendarDate } from '../foundation/index.js';
+import { addDays, byText, type CalendarDate, grouped } from '../foundation/index.js';
 import type { OrderFault, ResolvedOrder } from '../orders/index.js';
-import { type Lot, lotsFor, type NetDemand, netDemand } from '../planning/index.js';
+import { type Lot, type Lots, lotsFor, type NetDemand, netDemand } from '../planning/index.js';
+import type { StringShortage } from '../stock/index.js';
 import type { UnmadeLot } from './day.js';
-import type { Make, MakeOf } from './make.js';
+import type { KnownKind, Make, MakeOf } from './make.js';
 import type { Shop } from './shop.js';
 
 /** Bins may stay below their level so long: orders go first. Our own choice. */
@@ -18,8 +19,16 @@ export interface NetWork {
   readonly net: NetDemand;
   readonly lots: readonly Lot[];
   readonly faults: readonly OrderFault[];
-  /** Lots for bins alone that cannot be made. */
+  /** Strings for bins alone that cannot be made. */
   readonly unmade: readonly UnmadeLot[];
+}
+
+export interface NetTask {
+  readonly shop: Shop;
+  readonly orders: readonly ResolvedOrder[];
+  readonly date: CalendarDate;
+  readonly kinds: ReadonlyMap<string, KnownKind>;
+  readonly makeOf: MakeOf;
 }
 
 /**
@@ -27,46 +36,50 @@ export interface NetWork {
  * hand suffices for. Where one cannot be made, the orders due last leave it (each with its fault) until the
  * rest can, and what lay on the shelf for them is free for others.
  */
-export function netWork(
-  shop: Shop,
-  resolved: readonly ResolvedOrder[],
-  date: CalendarDate,
-  makeOf: MakeOf,
-): NetWork {
+export function netWork(task: NetTask): NetWork {
   const faults: OrderFault[] = [];
-  let orders = resolved;
+  let { orders } = task;
   for (;;) {
-    const net = netDemand({ orders, strings: shop.strings });
-    const { lots } = lotsFor({
-      ...net,
-      binsFullBy: addDays(date, BINS_FULL_AFTER_DAYS),
-      lotSize: shop.rules.lotSize,
-      recipeIdOf: (key) => makeOf(key).recipe.id,
-      mergeWindowDays: MERGE_WINDOW_DAYS,
-      largestLot: LARGEST_LOT,
-    });
-    const blocks = blockedLots(shop, lots, makeOf);
-    const dropped = new Map(
-      blocks.flatMap((block) => leavers(block, net, orders).map((line) => [line, block] as const)),
-    );
-    if (dropped.size === 0) {
-      const blocked = new Set(blocks.map(({ lot }) => lot.id));
+    const net = netDemand({ orders, strings: task.shop.strings });
+    const { lots, withoutRecipe } = lotsOf(task, net);
+    const blocks = blockedLots(task.shop, lots, task.makeOf);
+    const leaving = leavers(blocks, net);
+    if (leaving.size === 0) {
+      const blocked = new Set(blocks.map(({ lot }) => lot));
       return {
         orders,
         net,
-        lots: lots.filter(({ id }) => !blocked.has(id)),
+        lots: lots.filter((lot) => !blocked.has(lot)),
         faults,
-        unmade: blocks.map(({ lot, unmade }) => ({
-          stringKey: lot.stringKey,
-          quantity: lot.quantity,
-          ...unmade,
-        })),
+        unmade: [...blocks.map(unmadeLot), ...unmadeWithoutRecipe(net, withoutRecipe)],
       };
     }
-    faults.push(...orders.flatMap((order) => faultOf(order, dropped.get(order.line), shop)));
-    orders = orders.filter(({ line }) => !dropped.has(line));
+    faults.push(...orders.flatMap((order) => faultOf(order, leaving.get(order.line), task.shop)));
+    orders = orders.filter(({ line }) => !leaving.has(line));
   }
 }
+
+const lotsOf = ({ shop, date, kinds }: NetTask, net: NetDemand): Lots =>
+  lotsFor({
+    ...net,
+    binsFullBy: addDays(date, BINS_FULL_AFTER_DAYS),
+    lotSize: shop.rules.lotSize,
+    recipeIdOf: (key) => kinds.get(key)?.recipeId,
+    mergeWindowDays: MERGE_WINDOW_DAYS,
+    largestLot: LARGEST_LOT,
+  });
+
+const unmadeLot = ({ lot, unmade }: Block): UnmadeLot => ({
+  stringKey: lot.stringKey,
+  quantity: lot.quantity,
+  ...unmade,
+});
+
+/** Orders are refused before they come here where a recipe is missing: this is of bins alone. */
+const unmadeWithoutRecipe = (net: NetDemand, withoutRecipe: readonly string[]): readonly UnmadeLot[] =>
+  net.reorder
+    .filter(({ stringKey }) => withoutRecipe.includes(stringKey))
+    .map(({ stringKey, count }) => ({ stringKey, quantity: count, because: 'recipe' }));
 
 interface Block {
   readonly lot: Lot;
@@ -80,6 +93,7 @@ interface Block {
 function blockedLots(shop: Shop, lots: readonly Lot[], makeOf: MakeOf): readonly Block[] {
   const onHandKg = new Map<string, number>();
   for (const { wireId, netKg } of shop.spools) onHandKg.set(wireId, (onHandKg.get(wireId) ?? 0) + netKg);
+  const usedUp = new Set<string>();
   const blocks: Block[] = [];
   for (const lot of lots) {
     const make = makeOf(lot.stringKey);
@@ -87,29 +101,29 @@ function blockedLots(shop: Shop, lots: readonly Lot[], makeOf: MakeOf): readonly
       blocks.push({ lot, make, unmade: { because: 'machine' }, tooMany: lot.quantity });
       continue;
     }
-    const wound = lot.quantity * (1 + shop.rates.runScrapShare) + dialInScrap(make);
-    const short = make.wire.map(({ wireId, kg }) => ({
-      wireId,
-      kg,
-      shortKg: kg * wound - (onHandKg.get(wireId) ?? 0),
-    }));
-    const worst = short.reduce((a, b) => (b.shortKg / b.kg > a.shortKg / a.kg ? b : a));
+    const perString = 1 + shop.rates.runScrapShare;
+    const wound = lot.quantity * perString + dialInScrap(make);
+    const worst = worstShortage(make, wound, onHandKg);
     if (worst.shortKg > 0) {
-      const tooMany = Math.min(
-        lot.quantity,
-        Math.ceil(worst.shortKg / worst.kg / (1 + shop.rates.runScrapShare)),
-      );
-      blocks.push({
-        lot,
-        make,
-        unmade: { because: 'wire', wireId: worst.wireId, shortKg: worst.shortKg },
-        tooMany,
-      });
+      // What is left for a kind its first short lot takes: nothing of the later ones can be made.
+      const tooMany = usedUp.has(lot.stringKey)
+        ? lot.quantity
+        : Math.min(lot.quantity, Math.ceil(worst.shortKg / worst.kg / perString));
+      usedUp.add(lot.stringKey);
+      const { wireId, shortKg } = worst;
+      blocks.push({ lot, make, unmade: { because: 'wire', wireId, shortKg }, tooMany });
       continue;
     }
     for (const { wireId, kg } of make.wire) onHandKg.set(wireId, (onHandKg.get(wireId) ?? 0) - kg * wound);
   }
   return blocks;
+}
+
+/** Of the wires of so many strings the one that lacks most strings' worth; below 0 where none is short. */
+function worstShortage({ wire }: Make, strings: number, onHandKg: ReadonlyMap<string, number>) {
+  return wire
+    .map(({ wireId, kg }) => ({ wireId, kg, shortKg: kg * strings - (onHandKg.get(wireId) ?? 0) }))
+    .reduce((a, b) => (b.shortKg / b.kg > a.shortKg / a.kg ? b : a));
 }
 
 /** Strings that dialling in may cost at worst, everything changed: wire that must be there before the lot is promised. */
@@ -120,24 +134,38 @@ const dialInScrap = ({ able }: Make): number =>
     ),
   );
 
-/** The lines that leave a blocked lot: those due last, until the strings that cannot be made are given up. */
-function leavers(
-  { lot, tooMany }: Block,
-  net: NetDemand,
-  orders: readonly ResolvedOrder[],
-): readonly number[] {
-  const dueOf = new Map(orders.map(({ line, due }) => [line, due]));
-  const waiting = net.shortages
-    .filter(({ stringKey, line }) => stringKey === lot.stringKey && lot.orderLines.includes(line))
-    .sort((a, b) => ((dueOf.get(b.line) ?? '') > (dueOf.get(a.line) ?? '') ? 1 : -1) || b.line - a.line);
-  const lines: number[] = [];
+/** The lines that leave because their lots are blocked, each with the first block of the kind that it leaves for. */
+function leavers(blocks: readonly Block[], net: NetDemand): ReadonlyMap<number, Block> {
+  const shortages = grouped(net.shortages, ({ stringKey }) => stringKey);
+  const leaving = new Map<number, Block>();
+  for (const [key, ofKind] of grouped(blocks, ({ lot }) => lot.stringKey))
+    for (const { line } of leaversOfKind(ofKind, shortages.get(key) ?? [])) leaving.set(line, ofKind[0]!);
+  return leaving;
+}
+
+/** Of the lines that wait for blocked lots of a kind those due last, until the strings that cannot be made are given up. */
+function leaversOfKind(
+  blocks: readonly Block[],
+  shortages: readonly StringShortage[],
+): readonly StringShortage[] {
+  const tooMany = blocks.reduce((sum, block) => sum + block.tooMany, 0);
+  const blocked = new Set(blocks.flatMap(({ lot }) => lot.orderLines));
+  const dueLast = shortages
+    .filter(({ line }) => blocked.has(line))
+    .sort((a, b) => byText(b.due, a.due) || b.line - a.line);
+  const taken: StringShortage[] = [];
   let given = 0;
-  for (const { line, count } of waiting) {
+  for (const shortage of dueLast) {
     if (given >= tooMany) break;
-    lines.push(line);
-    given += count;
+    taken.push(shortage);
+    given += shortage.count;
   }
-  return lines;
+  // A small order need not leave beside a large one that alone gives up enough.
+  return taken.toReversed().filter(({ count }) => {
+    const isNeedless = given - count >= tooMany;
+    if (isNeedless) given -= count;
+    return !isNeedless;
+  });
 }
 
 function faultOf(order: ResolvedOrder, block: Block | undefined, shop: Shop): readonly OrderFault[] {

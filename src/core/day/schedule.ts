@@ -9,6 +9,7 @@ import {
   type PlanMachine,
   type Planner,
   type PlanProblem,
+  type PlanWindow,
   stringsMadeWithin,
   type WorkingTime,
   whyLate,
@@ -38,20 +39,28 @@ export interface ScheduleTask {
 /** Puts lots on machines in working time, and the result on the shop's clock. */
 export function schedule(task: ScheduleTask): Schedule {
   const { shop, lots, date } = task;
-  const dayMinutes = Math.max(...shop.machines.map(({ minutesPerDay }) => minutesPerDay));
+  // A shop without machines has a day all the same, with nothing planned in it.
+  const dayMinutes = Math.max(1, ...shop.machines.map(({ minutesPerDay }) => minutesPerDay));
   const time = workingTime({ ...shop.rules, start: date, dayMinutes });
+  const today = dayWindow(time, date, dayMinutes);
   const problem = problemOf(task, time);
   const plan = task.planner(problem, task.effort);
   return {
     plan: {
       runs: plan.runs.map((run) => onTheClock(run, lots, time)),
       score: plan.score,
-      machines: shop.machines.map((machine) => machineDay({ machine, plan, problem, lots, dayMinutes })),
+      machines: shop.machines.map((machine) => machineDay({ machine, plan, problem, lots, today })),
     },
     lateBecause: whyLate(problem, plan),
     time,
   };
 }
+
+/** The day on the plan's axis; empty where the shop does not work on it. */
+const dayWindow = (time: WorkingTime, date: CalendarDate, dayMinutes: number): PlanWindow => ({
+  fromMinute: 0,
+  toMinute: time.clockOf(0, 'start').date === date ? dayMinutes : 0,
+});
 
 function problemOf({ shop, lots, makeOf }: ScheduleTask, time: WorkingTime): PlanProblem {
   const jobs = lots.map((lot) => {
@@ -133,17 +142,10 @@ interface MachineDayTask {
   readonly plan: Plan;
   readonly problem: PlanProblem;
   readonly lots: readonly Lot[];
-  readonly dayMinutes: number;
+  readonly today: PlanWindow;
 }
 
-function machineDay({
-  machine,
-  plan,
-  problem,
-  lots,
-  dayMinutes,
-}: MachineDayTask): DayPlan['machines'][number] {
-  const today = { fromMinute: 0, toMinute: dayMinutes };
+function machineDay({ machine, plan, problem, lots, today }: MachineDayTask): DayPlan['machines'][number] {
   const shifts = problem.machines.find(({ id }) => id === machine.id)!.shifts;
   const quantityOf = new Map(lots.map(({ id, quantity }) => [id, quantity]));
   const runs = plan.runs.filter(({ machineId }) => machineId === machine.id);

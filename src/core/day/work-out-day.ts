@@ -1,6 +1,13 @@
 import type { CalendarDate } from '../foundation/index.js';
 import { daysBetween, invariant } from '../foundation/index.js';
-import { type OrderLine, type ReadOrders, type ResolvedOrder, resolver } from '../orders/index.js';
+import {
+  type OrderFault,
+  type OrderLine,
+  type ReadOrders,
+  type ResolvedOrder,
+  resolver,
+  underHeading,
+} from '../orders/index.js';
 import { dispatch, type Lateness, type Planner } from '../planning/index.js';
 import { type SetUpSheet, setUp, traitsOf } from '../winding/index.js';
 import type { Day, DayOrder, DayRun, LateReason } from './day.js';
@@ -12,9 +19,20 @@ import { type Schedule, schedule } from './schedule.js';
 import type { Shop } from './shop.js';
 import { wirePulls } from './wire-pulls.js';
 
-export interface DayTask {
-  readonly shop: Shop;
+export interface DayTask extends DayBasis {
   readonly read: ReadOrders;
+}
+
+/** A day's task whose orders are strings already. */
+export interface ResolvedDayTask extends DayBasis {
+  /** Each with a line number of its own. */
+  readonly orders: readonly ResolvedOrder[];
+  /** Of what could not be resolved. */
+  readonly faults: readonly OrderFault[];
+}
+
+interface DayBasis {
+  readonly shop: Shop;
   readonly date: CalendarDate;
   /** The dispatching rule where left out. */
   readonly planner?: Planner;
@@ -32,16 +50,19 @@ export type DayStage = 'resolving' | 'planning' | 'writing';
  * to pack, what is late and why, and what it costs. Every line that was read ends in `orders` or `faults`.
  */
 export function workOutDay(task: DayTask): Day {
-  const { shop, date } = task;
   const { resolved, faults } = resolveAll(task);
-  const makeOf = makeLookUp(
+  return workOutResolved({ ...task, orders: resolved, faults: [...task.read.faults, ...faults] });
+}
+
+/** The same from orders that are strings already, as a shop keeps them. */
+export function workOutResolved(task: ResolvedDayTask): Day {
+  const { shop, date, orders: resolved } = task;
+  const kinds = knownKinds(
     shop,
-    knownKinds(
-      shop,
-      resolved.flatMap(({ strings }) => strings),
-    ),
+    resolved.flatMap(({ strings }) => strings),
   );
-  const work = netWork(shop, resolved, date, makeOf);
+  const makeOf = makeLookUp(shop, kinds);
+  const work = netWork({ shop, orders: resolved, date, kinds, makeOf });
   task.onProgress?.(0.7, 'planning');
   const planned = schedule({
     shop,
@@ -65,7 +86,7 @@ export function workOutDay(task: DayTask): Day {
     },
     date,
     orders,
-    faults: [...task.read.faults, ...faults, ...work.faults].sort((a, b) => a.line - b.line),
+    faults: [...task.faults, ...work.faults].sort((a, b) => a.line - b.line),
     lots: work.lots,
     unmade: work.unmade,
     plan: planned.plan,
@@ -86,7 +107,7 @@ function resolveAll({ shop, read, onProgress }: DayTask): {
   read.lines.forEach((line: OrderLine, at) => {
     const resolution = resolve(line);
     if (resolution.ok) resolved.push(resolution.value);
-    else faults.push(...resolution.fault);
+    else faults.push(...resolution.fault.map((fault) => underHeading(fault, read.columns)));
     onProgress?.((0.7 * (at + 1)) / read.lines.length, 'resolving');
   });
   return { resolved, faults };

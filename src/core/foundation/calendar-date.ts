@@ -3,6 +3,8 @@ export type CalendarDate = string & { readonly calendarDate: true };
 
 const FORM = /^(\d{4})-(\d{2})-(\d{2})$/;
 const DAY_MS = 86_400_000;
+const FIRST_MS = Date.parse('0000-01-01T00:00:00Z');
+const LAST_MS = Date.parse('9999-12-31T00:00:00Z');
 
 /** The day that `text` names, or undefined where it is not `YYYY-MM-DD` or no such day exists (2026-02-30). */
 export function calendarDate(text: string): CalendarDate | undefined {
@@ -12,9 +14,9 @@ export function calendarDate(text: string): CalendarDate | undefined {
   return isoDay(milliseconds) === text ? (text as CalendarDate) : undefined;
 }
 
-/** The day `days` after `date` (before it where negative). */
+/** The day `days` after `date` (before it where negative); no day lies outside the years 0000 to 9999. */
 export const addDays = (date: CalendarDate, days: number): CalendarDate =>
-  isoDay(epochMilliseconds(date) + days * DAY_MS) as CalendarDate;
+  isoDay(Math.min(Math.max(epochMilliseconds(date) + days * DAY_MS, FIRST_MS), LAST_MS)) as CalendarDate;
 
 /** Whole days from `from` to `to`; negative where `to` lies before. */
 export const daysBetween = (from: CalendarDate, to: CalendarDate): number =>

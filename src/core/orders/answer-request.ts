@@ -16,7 +16,7 @@ import {
   wantedKind,
 } from '../sets/index.js';
 import type { SeatModel } from '../string/index.js';
-import type { Catalogue } from './catalogue.js';
+import { type Catalogue, lengthOverAllM } from './catalogue.js';
 import { likedSet, likedTensionN, type UnknownString } from './liked-set.js';
 import type { PlayerRequest, WantedString } from './order.js';
 
@@ -61,7 +61,7 @@ export function requestAnswerer(catalogue: Catalogue): RequestAnswerer {
       ...(liked ? { liked: liked.value } : {}),
     });
     if (!targets.ok) return fail({ kind: 'target', fault: targets.fault });
-    const lengthM = lengthOver(request, catalogue);
+    const lengthM = lengthOverAllM(catalogue.rules, Math.max(...request.instrument.scaleLengthsM));
     const candidates = book(request, lengthM);
     const positions = withPins(targets.value.positions, request, candidates, catalogue);
     if (!positions.ok) return positions;
@@ -86,26 +86,27 @@ export function requestAnswerer(catalogue: Catalogue): RequestAnswerer {
 const thirdWish = ({ wishes }: PlayerRequest) =>
   wishes.woundThird === undefined ? {} : { woundThird: wishes.woundThird };
 
-/** Strings are cut in two lengths: one for common scales, one for long ones. */
-function lengthOver({ instrument }: PlayerRequest, { rules }: Catalogue): number {
-  const longest = Math.max(...instrument.scaleLengthsM);
-  return longest <= rules.standardScaleUpToM ? rules.standardLengthM : rules.longLengthM;
-}
-
 /** Candidates for a request: the book's plain strings and its wound ones of the material that is asked for. */
 function candidateBook({ recipes, strings, seat }: Catalogue) {
   const onShelf = new Map<string, number>();
   for (const { spec, count } of strings)
     onShelf.set(stringKey(spec), (onShelf.get(stringKey(spec)) ?? 0) + count);
   const bodies = new Map(recipes.map((recipe) => [recipe.id, bodyOf(recipe, seat)]));
-  return (request: PlayerRequest, lengthM: number): readonly StringCandidate[] =>
-    recipes.flatMap((recipe) => {
+  const known = new Map<string, readonly StringCandidate[]>();
+  return ({ material, end }: PlayerRequest, lengthM: number): readonly StringCandidate[] => {
+    const page = `${material} ${end} ${lengthM}`;
+    const before = known.get(page);
+    if (before) return before;
+    const candidates = recipes.flatMap((recipe) => {
       const kind = recipe.construction.kind;
       const body = bodies.get(recipe.id);
-      if (!body || (kind === 'wound' && recipe.material !== request.material)) return [];
-      const key = stringKey({ ...recipe, kind, end: request.end, lengthM });
+      if (!body || (kind === 'wound' && recipe.material !== material)) return [];
+      const key = stringKey({ ...recipe, kind, end, lengthM });
       return [candidateOf(recipe, body, { onShelf: onShelf.get(key) ?? 0 })];
     });
+    known.set(page, candidates);
+    return candidates;
+  };
 }
 
 /** A recipe that makes no sound string is no candidate; approving it was the place to refuse it. */

@@ -41,3 +41,9 @@ export interface ShopRules {
   readonly dayStartsAtMinute: number;
   readonly workingDays: readonly number[];
 }
+
+/** Strings are cut in two lengths, m: one for scales up to the shop's standard (and where none is told), one for longer ones. */
+export const lengthOverAllM = (
+  rules: Pick<ShopRules, 'standardLengthM' | 'longLengthM' | 'standardScaleUpToM'>,
+  longestScaleM = 0,
+): number => (longestScaleM <= rules.standardScaleUpToM ? rules.standardLengthM : rules.longLengthM);

@@ -54,12 +54,21 @@ export const HEADINGS: Readonly<Record<Column, readonly string[]>> = {
   wishes: ['wishes', 'wish', 'wants'],
 };
 
-/** Finds what each heading of a file means; case, spaces, points, dashes and underscores do not matter. */
-export function mapColumns(headings: readonly string[]): ColumnMap {
+/** For a column, the heading that a person says the file has for it. */
+export type ToldColumns = Readonly<Partial<Record<Column, string>>>;
+
+/**
+ * Finds what each heading of a file means; case, spaces, points, dashes and underscores do not matter. What a
+ * person told of a heading goes before what it usually means.
+ */
+export function mapColumns(headings: readonly string[], told: ToldColumns = {}): ColumnMap {
+  const toldOf = new Map((Object.keys(told) as Column[]).map((column) => [told[column], column]));
   const claims = new Map<Column, string[]>();
   const ignored: string[] = [];
   for (const heading of headings) {
-    const column = COLUMN_OF.get(bare(heading));
+    const usual = COLUMN_OF.get(bare(heading));
+    const column =
+      toldOf.get(heading) ?? (usual !== undefined && told[usual] === undefined ? usual : undefined);
     if (column === undefined) {
       if (heading.trim() !== '') ignored.push(heading);
       continue;

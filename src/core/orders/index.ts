@@ -6,7 +6,14 @@ export {
   requestAnswerer,
 } from './answer-request.js';
 export type { Catalogue, NamedTuning, ShopRules } from './catalogue.js';
-export { type Column, type ColumnMap, HEADINGS, mapColumns, type TableRow } from './columns.js';
+export {
+  type Column,
+  type ColumnMap,
+  HEADINGS,
+  mapColumns,
+  type TableRow,
+  type ToldColumns,
+} from './columns.js';
 export { foldName, mostLike } from './likeness.js';
 export type { OrderLine, PlayerRequest, ReferenceSet, WantedSet, WantedString, Wishes } from './order.js';
 export { readScales } from './read-instrument.js';
@@ -23,3 +30,4 @@ export type {
   ResolvedOrder,
   ResolvedString,
 } from './resolved.js';
+export { underHeading } from './under-heading.js';

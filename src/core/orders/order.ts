@@ -15,12 +15,20 @@ export interface OrderLine {
 }
 
 export type WantedSet =
-  | { readonly kind: 'stock'; readonly setName: string }
+  | {
+      readonly kind: 'stock';
+      readonly setName: string;
+      /** Told beside the name: the set must have them. */
+      readonly material?: StringMaterial;
+      readonly end?: StringEnd;
+    }
   | {
       readonly kind: 'custom';
       readonly strings: readonly WantedString[];
       readonly material: StringMaterial;
       readonly end: StringEnd;
+      /** Left out where no instrument and no scale is told. */
+      readonly longestScaleM?: number;
     }
   | { readonly kind: 'request'; readonly request: PlayerRequest };
 

@@ -1,6 +1,63 @@
 import { fail, type Result, succeed } from '../foundation/index.js';
-import { fanScaleLengthsM } from '../sets/index.js';
+import { fanScaleLengthsM, type Instrument } from '../sets/index.js';
 import { parseLength } from '../units/index.js';
+import type { Catalogue } from './catalogue.js';
+import type { CellReader } from './cell-reader.js';
+import type { Column } from './columns.js';
+import { foldName, mostLike } from './likeness.js';
+import type { OrderFault } from './resolved.js';
+
+/** The shop's instrument that the cell names; undefined where the cell is empty. */
+export function readNamedInstrument(
+  cell: CellReader,
+  { instruments }: Catalogue,
+): Result<Instrument | undefined, OrderFault> {
+  const text = cell.text('instrument');
+  if (text === '') return succeed(undefined);
+  const known = instruments.find(({ name }) => foldName(name) === foldName(text));
+  if (known) return succeed(known);
+  const nearest = mostLike(
+    text,
+    instruments.map(({ name }) => name),
+  );
+  return fail(cell.fault('instrument', 'order.instrument-unknown', { nearest }));
+}
+
+export interface ScaledQuestion {
+  /** Where the scale stands. */
+  readonly column: Column;
+  /** The instrument whose scale holds where that cell is empty. */
+  readonly base: Instrument | undefined;
+  /** How many strings there are, and which column says so. */
+  readonly count: number;
+  readonly countedIn: Column;
+}
+
+/** The instrument named, with the scale column over it where that is filled. */
+export function readScaled(
+  cell: CellReader,
+  { column, base, count, countedIn }: ScaledQuestion,
+): Result<Instrument, OrderFault> {
+  const text = cell.text(column);
+  if (text !== '') {
+    const scales = readScales(text, count);
+    if (scales.ok) return succeed({ name: base?.name ?? `${count} strings`, scaleLengthsM: scales.value });
+    const code = scales.fault.code === 'ambiguous' ? 'order.cell-ambiguous' : 'order.cell-unreadable';
+    return fail(
+      cell.fault(column, code, { expected: 'scale', strings: count, readings: scales.fault.readings }),
+    );
+  }
+  if (!base) return fail(cell.fault(column, 'order.cell-empty', { neededFor: 'request' }));
+  const { name, scaleLengthsM } = base;
+  if (scaleLengthsM.length === count) return succeed(base);
+  return fail(
+    cell.fault(countedIn, 'order.strings-do-not-match', {
+      instrument: name,
+      strings: scaleLengthsM.length,
+      given: count,
+    }),
+  );
+}
 
 export interface ScaleFault {
   readonly code: 'unreadable' | 'ambiguous' | 'out-of-range' | 'wrong-count';

@@ -3,9 +3,10 @@ import type { StringMaterial } from '../recipes/index.js';
 import type { StringEnd } from '../sets/index.js';
 import type { Catalogue } from './catalogue.js';
 import { type CellReader, cellReader } from './cell-reader.js';
-import { type ColumnMap, mapColumns, type TableRow } from './columns.js';
+import { type Column, type ColumnMap, mapColumns, type TableRow } from './columns.js';
 import type { OrderLine, WantedSet } from './order.js';
 import { readDate } from './read-date.js';
+import { readNamedInstrument, readScaled } from './read-instrument.js';
 import { readRequest } from './read-request.js';
 import { readEnd, readGauges, readMaterial } from './read-strings.js';
 import type { OrderFault } from './resolved.js';
@@ -28,8 +29,8 @@ export function readOrders(
   headings: readonly string[],
   rows: readonly TableRow[],
   catalogue: Catalogue,
+  columns: ColumnMap = mapColumns(headings),
 ): ReadOrders {
-  const columns = mapColumns(headings);
   const lines: OrderLine[] = [];
   const faults: OrderFault[] = [];
   const firstLineOf = new Map<string, number>();
@@ -105,29 +106,75 @@ function readWanted(cell: CellReader, catalogue: Catalogue): Result<WantedSet, r
   const filled = [setName, gauges, tuning].filter((text) => text !== '').length;
   if (filled === 0) return fail([cell.fault(undefined, 'order.nothing-wanted')]);
   if (filled > 1) return fail([cell.fault(undefined, 'order.more-than-one-wish')]);
-  if (setName !== '') return succeed({ kind: 'stock', setName });
+  const unheeded = tuning === '' ? filledOf(cell, OF_REQUESTS) : [];
+  if (unheeded.length > 0) return fail(unheeded.map((column) => cell.fault(column, 'order.cell-unheeded')));
+  if (setName !== '') return readStock(cell);
   const made = readMake(cell);
   if (!made.ok) return made;
-  if (tuning !== '') return readRequest(cell, catalogue, made.value);
-  const strings = readGauges(gauges);
-  if (!strings.ok) return fail([cell.fault('gauges', strings.fault.code, strings.fault.facts)]);
-  return succeed({ kind: 'custom', strings: strings.value, ...made.value });
+  return tuning === '' ? readCustom(cell, catalogue, made.value) : readRequest(cell, catalogue, made.value);
 }
 
-/** Material and end of a custom set; ball ends unless told. */
+/** What only the answer to a request heeds: on another line it would be lost in silence. */
+const OF_REQUESTS = ['likes', 'likesMaterial', 'likesScale', 'likesTuning', 'wishes'] as const;
+
+const filledOf = (cell: CellReader, columns: readonly Column[]): readonly Column[] =>
+  columns.filter((column) => cell.text(column) !== '');
+
+/** A stock set is what it is; material and end told beside its name must be its own. */
+function readStock(cell: CellReader): Result<WantedSet, readonly OrderFault[]> {
+  const told = {
+    ...(cell.text('material') === '' ? {} : { material: readMaterialCell(cell) }),
+    ...(cell.text('end') === '' ? {} : { end: readEndCell(cell) }),
+  };
+  const faults = Object.values(told).flatMap((read) => (read.ok ? [] : [read.fault]));
+  if (faults.length > 0) return fail(faults);
+  const { material, end } = told;
+  return succeed({
+    kind: 'stock',
+    setName: cell.text('set'),
+    ...(material?.ok ? { material: material.value } : {}),
+    ...(end?.ok ? { end: end.value } : {}),
+  });
+}
+
+/** A custom set needs no instrument; where one is told, the strings are cut for its longest scale. */
+function readCustom(
+  cell: CellReader,
+  catalogue: Catalogue,
+  make: { readonly material: StringMaterial; readonly end: StringEnd },
+): Result<WantedSet, readonly OrderFault[]> {
+  const strings = readGauges(cell.text('gauges'));
+  if (!strings.ok) return fail([cell.fault('gauges', strings.fault.code, strings.fault.facts)]);
+  const custom = { kind: 'custom' as const, strings: strings.value, ...make };
+  const base = readNamedInstrument(cell, catalogue);
+  if (!base.ok) return fail([base.fault]);
+  if (!base.value && cell.text('scale') === '') return succeed(custom);
+  const count = strings.value.length;
+  const instrument = readScaled(cell, { column: 'scale', base: base.value, count, countedIn: 'gauges' });
+  if (!instrument.ok) return fail([instrument.fault]);
+  return succeed({ ...custom, longestScaleM: Math.max(...instrument.value.scaleLengthsM) });
+}
+
+/** Material and end of a custom set or a request; ball ends unless told. */
 function readMake(
   cell: CellReader,
 ): Result<{ material: StringMaterial; end: StringEnd }, readonly OrderFault[]> {
-  const faults: OrderFault[] = [];
-  const materialText = cell.text('material');
-  const material = readMaterial(materialText);
-  if (materialText === '') faults.push(cell.fault('material', 'order.cell-empty'));
-  else if (!material.ok) faults.push(cell.fault('material', 'order.material-unknown', material.fault));
+  const material = readMaterialCell(cell);
+  const end = readEndCell(cell);
+  if (material.ok && end.ok) return succeed({ material: material.value, end: end.value });
+  return fail([material, end].flatMap((read) => (read.ok ? [] : [read.fault])));
+}
+
+function readMaterialCell(cell: CellReader): Result<StringMaterial, OrderFault> {
+  const text = cell.text('material');
+  if (text === '') return fail(cell.fault('material', 'order.cell-empty'));
+  const material = readMaterial(text);
+  return material.ok ? material : fail(cell.fault('material', 'order.material-unknown', material.fault));
+}
+
+function readEndCell(cell: CellReader): Result<StringEnd, OrderFault> {
   const end = readEnd(cell.text('end'));
-  if (!end) faults.push(cell.fault('end', 'order.cell-unreadable', { expected: 'end' }));
-  return material.ok && end && faults.length === 0
-    ? succeed({ material: material.value, end })
-    : fail(faults);
+  return end ? succeed(end) : fail(cell.fault('end', 'order.cell-unreadable', { expected: 'end' }));
 }
 
 const rowText = (row: TableRow): string => JSON.stringify(Object.values(row.cells));

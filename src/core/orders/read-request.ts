@@ -13,7 +13,7 @@ import type { CellReader } from './cell-reader.js';
 import type { Column } from './columns.js';
 import { foldName, mostLike } from './likeness.js';
 import type { PlayerRequest, ReferenceSet, WantedSet, WantedString } from './order.js';
-import { readScales } from './read-instrument.js';
+import { readNamedInstrument, readScaled } from './read-instrument.js';
 import { readGauges, readMaterial } from './read-strings.js';
 import { readWishes, WISH_EXAMPLES } from './read-wishes.js';
 import type { OrderFault } from './resolved.js';
@@ -29,17 +29,23 @@ export function readRequest(
   catalogue: Catalogue,
   make: Make,
 ): Result<WantedSet, readonly OrderFault[]> {
-  const base = named(catalogue, cell.text('instrument'));
-  if (cell.text('instrument') !== '' && !base) return fail([instrumentUnknown(cell, catalogue)]);
-  const tuning = readTuning(cell, 'tuning', catalogue, base?.scaleLengthsM.length);
+  const base = readNamedInstrument(cell, catalogue);
+  if (!base.ok) return fail([base.fault]);
+  const tuning = readTuning(cell, 'tuning', catalogue, base.value?.scaleLengthsM.length);
   if (!tuning.ok) return fail([tuning.fault]);
-  const instrument = readInstrument(cell, 'scale', base, tuning.value.tuning.pitches.length);
+  const instrument = readScaled(cell, {
+    column: 'scale',
+    base: base.value,
+    count: tuning.value.tuning.pitches.length,
+    countedIn: 'tuning',
+  });
   if (!instrument.ok) return fail([instrument.fault]);
   const wishes = readWishes(cell.text('wishes'));
   if (!wishes.ok)
     return fail([
       cell.fault('wishes', 'order.cell-unreadable', {
         expected: 'wishes',
+        because: wishes.fault.code,
         part: wishes.fault.phrase,
         examples: WISH_EXAMPLES,
       }),
@@ -85,42 +91,6 @@ function readTuning(
       ),
     }),
   );
-}
-
-/** The instrument named, with the scale column over it where that is filled. */
-function readInstrument(
-  cell: CellReader,
-  column: Column,
-  base: Instrument | undefined,
-  count: number,
-): Result<Instrument, OrderFault> {
-  const text = cell.text(column);
-  if (text !== '') {
-    const scales = readScales(text, count);
-    if (!scales.ok)
-      return fail(
-        cell.fault(
-          column,
-          scales.fault.code === 'ambiguous' ? 'order.cell-ambiguous' : 'order.cell-unreadable',
-          {
-            expected: 'scale',
-            strings: count,
-            readings: scales.fault.readings,
-          },
-        ),
-      );
-    return succeed({ name: base?.name ?? `${count} strings`, scaleLengthsM: scales.value });
-  }
-  if (!base) return fail(cell.fault(column, 'order.cell-empty', { neededFor: 'request' }));
-  return base.scaleLengthsM.length === count
-    ? succeed(base)
-    : fail(
-        cell.fault('tuning', 'order.strings-do-not-match', {
-          instrument: base.name,
-          strings: base.scaleLengthsM.length,
-          given: count,
-        }),
-      );
 }
 
 /** The set that a player likes: a stock set by name or gauges, with the tuning and scale it is liked on. */
@@ -174,8 +144,8 @@ function readLikedInstrument(
   instrument: Instrument,
   count: number,
 ): Result<Instrument, OrderFault> {
-  const same = instrument.scaleLengthsM.length === count ? instrument : undefined;
-  return readInstrument(cell, 'likesScale', same, count);
+  const base = instrument.scaleLengthsM.length === count ? instrument : undefined;
+  return readScaled(cell, { column: 'likesScale', base, count, countedIn: 'likes' });
 }
 
 function readLikedStrings(
@@ -207,14 +177,3 @@ function readLikedStrings(
     ? succeed({ strings: read.value, material: liked.value })
     : fail(cell.fault('likesMaterial', 'order.material-unknown', liked.fault));
 }
-
-const named = (catalogue: Catalogue, name: string): Instrument | undefined =>
-  catalogue.instruments.find((instrument) => foldName(instrument.name) === foldName(name));
-
-const instrumentUnknown = (cell: CellReader, catalogue: Catalogue): OrderFault =>
-  cell.fault('instrument', 'order.instrument-unknown', {
-    nearest: mostLike(
-      cell.text('instrument'),
-      catalogue.instruments.map(({ name }) => name),
-    ),
-  });

@@ -2,9 +2,13 @@ import { fail, type Result, succeed } from '../foundation/index.js';
 import { parseForce, parseGaugeWithKind } from '../units/index.js';
 import type { Wishes } from './order.js';
 
-/** A phrase of the wishes that means nothing to us. */
+/** A phrase of the wishes that cannot stand. */
 export interface WishFault {
-  readonly code: 'unreadable';
+  /**
+   * Unreadable: it means nothing to us. Out of range: it asks for what no string or hand could give.
+   * Contradiction: an earlier phrase aims at something else.
+   */
+  readonly code: 'unreadable' | 'out-of-range' | 'contradiction';
   readonly phrase: string;
 }
 
@@ -14,6 +18,7 @@ export const WISH_EXAMPLES = [
   'even',
   'even 75 N',
   'graded 3 %',
+  'graded 3 % from 70 N',
   'pulls 70 N 72 N 74 N 76 N 78 N 80 N',
   'heavier bass 5 %',
   'lighter treble 5 %',
@@ -28,73 +33,97 @@ export const WISH_EXAMPLES = [
  * @example readWishes('even 75 N; heavier bass 5 %')
  */
 export function readWishes(text: string): Result<Wishes, WishFault> {
-  let wishes: Wishes = { target: 'feel' };
-  for (const phrase of text.split(';').map((part) => part.trim().toLowerCase())) {
+  let wishes: Partial<Wishes> = {};
+  for (const phrase of text.split(';').map((part) => part.trim())) {
     if (phrase === '') continue;
-    const understood = understand(phrase, wishes);
-    if (!understood) return fail({ code: 'unreadable', phrase });
-    wishes = understood;
+    const understood = understand(phrase.toLowerCase());
+    if (typeof understood === 'string') return fail({ code: understood, phrase });
+    if (contradict(wishes, understood)) return fail({ code: 'contradiction', phrase });
+    wishes = { ...wishes, ...understood, ...joinedPins(wishes, understood) };
   }
-  return succeed(wishes);
+  return succeed({ target: 'feel', ...wishes });
 }
 
-type Phrase = readonly [RegExp, (groups: readonly string[], wishes: Wishes) => Wishes | undefined];
+/** What a phrase says, or why it cannot be taken. */
+type Understood = Partial<Wishes> | Exclude<WishFault['code'], 'contradiction'>;
+
+type Phrase = readonly [RegExp, (groups: readonly string[]) => Understood];
 
 const SHARE = '(\\d+(?:\\.\\d+)?) ?%';
 
+/** Pulls half again or by half: past that a wish is a slip of the pen. Our own limits. */
+const MOST_CHANGE = 0.5;
+/** From string to string: a set of six would end at two and a half times its treble's pull. */
+const MOST_GRADE = 0.2;
+
 const PHRASES: readonly Phrase[] = [
-  [/^(?:same )?feel$/, (_, wishes) => ({ ...wishes, target: 'feel' })],
-  [/^even$/, (_, wishes) => ({ ...wishes, target: 'even' })],
-  [/^even (.+)$/, ([force], wishes) => withPulls(wishes, 'even', [force ?? ''])],
+  [/^(?:same )?feel$/, () => ({ target: 'feel' })],
+  [/^even$/, () => ({ target: 'even' })],
+  [/^even (.+)$/, ([force = '']) => withPulls({ target: 'even' }, [force])],
+  [new RegExp(`^graded ${SHARE}$`), ([share]) => graded(asShare(share))],
   [
-    new RegExp(`^graded ${SHARE}$`),
-    ([share], wishes) => ({ ...wishes, target: 'graded', gradePerString: asShare(share) }),
+    new RegExp(`^graded ${SHARE} from (.+)$`),
+    ([share, force = '']) => {
+      const grade = graded(asShare(share));
+      return typeof grade === 'string' ? grade : withPulls(grade, [force]);
+    },
   ],
-  [/^pulls (.+)$/, ([list], wishes) => withPulls(wishes, 'free', splitForces(list ?? ''))],
+  [/^pulls (.+)$/, ([list = '']) => withPulls({ target: 'free' }, splitForces(list))],
   [
     new RegExp(`^(heavier|lighter) bass(?:es)? ${SHARE}$`),
-    ([way, share], wishes) => ({ ...wishes, heavierBass: signed(way, share) }),
+    ([way, share]) => within(MOST_CHANGE, asShare(share)) ?? { heavierBass: signed(way, share) },
   ],
   [
     new RegExp(`^(heavier|lighter) trebles? ${SHARE}$`),
-    ([way, share], wishes) => ({ ...wishes, heavierTreble: signed(way, share) }),
+    ([way, share]) => within(MOST_CHANGE, asShare(share)) ?? { heavierTreble: signed(way, share) },
   ],
-  [new RegExp(`^bend ${SHARE}$`), ([share], wishes) => withBend(wishes, asShare(share))],
-  [/^wound third$/, (_, wishes) => ({ ...wishes, woundThird: true })],
-  [/^plain third$/, (_, wishes) => ({ ...wishes, woundThird: false })],
-  [/^string (\d+) ?= ?(.+)$/, ([position, gauge], wishes) => withPin(wishes, Number(position), gauge ?? '')],
+  [new RegExp(`^bend ${SHARE}$`), ([share]) => within(1, asShare(share)) ?? { bendShare: asShare(share) }],
+  [/^wound third$/, () => ({ woundThird: true })],
+  [/^plain third$/, () => ({ woundThird: false })],
+  [/^string (\d+) ?= ?(.+)$/, ([position, gauge = '']) => pin(Number(position), gauge)],
 ];
 
-function understand(phrase: string, wishes: Wishes): Wishes | undefined {
+function understand(phrase: string): Understood {
   for (const [form, apply] of PHRASES) {
     const match = form.exec(phrase);
-    if (match) return apply(match.slice(1), wishes);
+    if (match) return apply(match.slice(1));
   }
-  return undefined;
+  return 'unreadable';
 }
 
-function withPulls(wishes: Wishes, target: 'even' | 'free', forces: readonly string[]): Wishes | undefined {
+/** Two aims, or two gauges for one string. */
+const contradict = (before: Partial<Wishes>, now: Partial<Wishes>): boolean =>
+  (before.target !== undefined && now.target !== undefined) ||
+  (now.pins ?? []).some(({ position }) => before.pins?.some((pinned) => pinned.position === position));
+
+const joinedPins = (before: Partial<Wishes>, { pins }: Partial<Wishes>): Partial<Wishes> =>
+  pins && before.pins ? { pins: [...before.pins, ...pins] } : {};
+
+function withPulls(aim: Partial<Wishes>, forces: readonly string[]): Understood {
   const pullsN: number[] = [];
   for (const force of forces) {
     const read = parseForce(force);
-    if (!read.ok) return undefined;
+    if (!read.ok) return read.fault.code === 'unit.out-of-range' ? 'out-of-range' : 'unreadable';
     pullsN.push(read.value);
   }
-  return pullsN.length === 0 ? undefined : { ...wishes, target, pullsN };
+  return pullsN.length === 0 ? 'unreadable' : { ...aim, pullsN };
 }
 
 /** `70 N 72 N` and `70N, 72N` alike: a force ends with its unit. */
 const splitForces = (list: string): readonly string[] =>
   list.match(/[\d.,]+\s*[a-z]+/g)?.map((force) => force.replace(/^,/, '')) ?? [];
 
-function withPin(wishes: Wishes, position: number, gauge: string): Wishes | undefined {
+function pin(position: number, gauge: string): Understood {
   const read = parseGaugeWithKind(gauge);
-  if (!read.ok || position < 1) return undefined;
-  return { ...wishes, pins: [...(wishes.pins ?? []), { position, string: read.value }] };
+  if (position < 1 || (!read.ok && read.fault.code !== 'unit.out-of-range')) return 'unreadable';
+  return read.ok ? { pins: [{ position, string: read.value }] } : 'out-of-range';
 }
 
-const withBend = (wishes: Wishes, bendShare: number): Wishes | undefined =>
-  bendShare >= 0 && bendShare <= 1 ? { ...wishes, bendShare } : undefined;
+const graded = (gradePerString: number): Understood =>
+  within(MOST_GRADE, gradePerString) ?? { target: 'graded', gradePerString };
+
+const within = (most: number, value: number): 'out-of-range' | undefined =>
+  value <= most ? undefined : 'out-of-range';
 
 const asShare = (percent: string | undefined): number => Number(percent) / 100;
 const signed = (way: string | undefined, percent: string | undefined): number =>

@@ -109,7 +109,7 @@ export function requestFault(fault: RequestFault, request: PlayerRequest): CellF
       return {
         column: 'wishes',
         code: 'order.strings-do-not-match',
-        facts: { strings: fault.strings, given: fault.position },
+        facts: { strings: fault.strings, string: fault.position },
       };
     case 'string-unknown':
       return {
@@ -148,10 +148,11 @@ function noSetFault(
   const pitch = tuning.pitches[fault.position - 1];
   invariant(pitch && positions[fault.position - 1], 'a fault names a position of the request');
   return {
-    column: 'tuning',
+    column: fault.pinned ? 'wishes' : 'tuning',
     code: 'order.pitch-unreachable',
     facts: {
       position: fault.position,
+      ...(fault.pinned ? { givenThou: fault.strongestGaugeThou } : {}),
       pitch: pitchName(pitch),
       scaleMm: readableFact(fault.speakingLengthM * 1000),
       highestPitch: pitchName(wholeNoteBelow(fault.highestFrequencyHz, tuning.referenceHz)),

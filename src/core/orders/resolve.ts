@@ -2,7 +2,7 @@ import { fail, invariant, type Result, succeed } from '../foundation/index.js';
 import { MATERIAL_NAMES, type Recipe, type StringMaterial } from '../recipes/index.js';
 import { type StringEnd, type StringSet, type StringSpec, stringKey, wantedKind } from '../sets/index.js';
 import { type RequestAnswerer, requestAnswerer } from './answer-request.js';
-import type { Catalogue } from './catalogue.js';
+import { type Catalogue, lengthOverAllM } from './catalogue.js';
 import { foldName, mostLike } from './likeness.js';
 import type { OrderLine, PlayerRequest, WantedString } from './order.js';
 import { resolveRequest } from './resolve-request.js';
@@ -18,7 +18,7 @@ export function resolver(catalogue: Catalogue): Resolver {
   const answer = requestAnswerer(catalogue);
   return (line) => {
     const { wanted } = line;
-    if (wanted.kind === 'stock') return resolveStock(line, wanted.setName, setOf, shelf);
+    if (wanted.kind === 'stock') return resolveStock(line, wanted, setOf, shelf);
     if (wanted.kind === 'custom') return resolveCustom(line, wanted, shelf);
     return resolveWish(line, wanted.request, answer, catalogue.rules.stressLimit);
   };
@@ -35,12 +35,15 @@ const recipeIndex = (recipes: readonly Recipe[]): ReadonlyMap<string, Recipe> =>
 const kindKey = (kind: Pick<StringSpec, 'gaugeThou' | 'kind' | 'material'>): string =>
   `${kind.gaugeThou} ${kind.kind} ${kind.material}`;
 
+type Stock = Extract<OrderLine['wanted'], { kind: 'stock' }>;
+
 function resolveStock(
   line: OrderLine,
-  setName: string,
+  wanted: Stock,
   setOf: ReadonlyMap<string, StringSet>,
   shelf: RecipeShelf,
 ): Resolution {
+  const { setName } = wanted;
   const set = setOf.get(foldName(setName));
   if (!set) {
     const nearest = mostLike(
@@ -51,8 +54,28 @@ function resolveStock(
       faultOf(line, { column: 'set', read: setName, code: 'order.set-unknown', facts: { nearest } }),
     ]);
   }
+  const other = toldOtherwise(wanted, set);
+  if (other.length > 0) return fail(other.map((fault) => faultOf(line, fault)));
   const strings = withRecipes(line, set.strings, shelf);
   return strings.ok ? succeed(resolved(line, 'stock', set.name, strings.value)) : strings;
+}
+
+/** Material or end told beside a set's name that are not the set's: one of the two is not meant. */
+function toldOtherwise({ material, end }: Stock, { strings }: StringSet): readonly LineFault[] {
+  const unheeded = (column: string, read: string): LineFault => ({
+    column,
+    read,
+    code: 'order.cell-unheeded',
+    facts: {},
+  });
+  const wound = strings.filter(({ kind }) => kind === 'wound');
+  const isOther =
+    material !== undefined &&
+    !(wound.length > 0 ? wound : strings).some((spec) => spec.material === material);
+  return [
+    ...(isOther ? [unheeded('material', MATERIAL_NAMES[material])] : []),
+    ...(end !== undefined && strings.some((spec) => spec.end !== end) ? [unheeded('end', end)] : []),
+  ];
 }
 
 type Custom = Extract<OrderLine['wanted'], { kind: 'custom' }>;
@@ -60,7 +83,7 @@ type Custom = Extract<OrderLine['wanted'], { kind: 'custom' }>;
 function resolveCustom(line: OrderLine, wanted: Custom, shelf: RecipeShelf): Resolution {
   const { rules } = shelf.catalogue;
   const specs = wanted.strings.map((string) =>
-    specOf({ string, ...wanted, lengthM: rules.standardLengthM, rules }),
+    specOf({ string, ...wanted, lengthM: lengthOverAllM(rules, wanted.longestScaleM), rules }),
   );
   const strings = withRecipes(line, specs, shelf);
   return strings.ok ? succeed(resolved(line, 'custom', customName(specs), strings.value)) : strings;
@@ -152,7 +175,9 @@ function customName(specs: readonly StringSpec[]): string {
   ].join(', ');
 }
 
-const faultOf = (line: OrderLine, fault: Omit<OrderFault, 'line' | 'orderId'>): OrderFault => ({
+type LineFault = Omit<OrderFault, 'line' | 'orderId'>;
+
+const faultOf = (line: OrderLine, fault: LineFault): OrderFault => ({
   line: line.line,
   orderId: line.orderId,
   ...fault,

@@ -60,6 +60,7 @@ export type OrderFaultCode =
   | 'order.duplicate'
   | 'order.nothing-wanted'
   | 'order.more-than-one-wish'
+  | 'order.cell-unheeded'
   | 'order.set-unknown'
   | 'order.material-unknown'
   | 'order.instrument-unknown'

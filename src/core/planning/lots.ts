@@ -104,7 +104,10 @@ function pour(wants: readonly Want[], wishes: LotWishes): OpenLot[] {
 /** How many more strings of a want may join a lot; outside the window only those that rounding up adds anyway. */
 function room(open: OpenLot, want: Want, { lotSize, mergeWindowDays, largestLot }: LotWishes): number {
   const largest = Math.max(lotSize, Math.floor((largestLot ?? Number.POSITIVE_INFINITY) / lotSize) * lotSize);
-  const within = daysBetween(open.due, want.due) <= (mergeWindowDays ?? Number.POSITIVE_INFINITY);
+  const within =
+    mergeWindowDays === undefined ||
+    open.due === want.due ||
+    daysBetween(open.due, want.due) <= mergeWindowDays;
   return (within ? largest : roundUp(open.poured, lotSize)) - open.poured;
 }
 

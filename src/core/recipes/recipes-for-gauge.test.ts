@@ -61,20 +61,6 @@ describe('recipes for a gauge', () => {
     }
   });
 
-  it('include a 10 core with an 8 wrap, and a 20 core with a 3, for a 26 (common practice, no source: core + 2 wraps)', () => {
-    const answer = frontOf({
-      ...forty,
-      gaugeThou: 26,
-      cores: [round(10), round(20)],
-      wraps: [wrap(8), wrap(3)],
-      toleranceM: metresFromThou(0.75),
-    });
-    expect(answer.map(named).sort()).toEqual([
-      'round 10 + nickel-plated-steel 8',
-      'round 20 + nickel-plated-steel 3',
-    ]);
-  });
-
   it('are just those that no other within tolerance beats, held against every pair of wires built and weighed', () => {
     fc.assert(
       fc.property(

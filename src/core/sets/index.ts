@@ -18,6 +18,6 @@ export {
 } from './set-targets.js';
 export { type SetWeights, USUAL_WEIGHTS } from './set-weights.js';
 export { type CandidateStanding, candidateOf, type StringCandidate } from './string-candidate.js';
-export { type StringEnd, type StringSet, type StringSpec, stringKey } from './string-set.js';
+export { readStringKey, type StringEnd, type StringSet, type StringSpec, stringKey } from './string-set.js';
 export { USUAL_TUNINGS, usualTuning } from './usual-tunings.js';
 export { wantedKind } from './wanted-kind.js';

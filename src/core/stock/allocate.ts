@@ -72,14 +72,15 @@ export function allocate({
 
 /** A twelve-string set wants one kind twice: such wishes of a line are added up, the earliest due kept. */
 function oneALineAndKey(demands: readonly StringDemand[]): StringDemand[] {
-  const merged = new Map<string, StringDemand>();
+  const lines = new Map<number, Map<string, StringDemand>>();
   for (const demand of demands) {
     if (wholeCount(demand.count) === 0) continue;
-    const id = `${demand.line} ${demand.stringKey}`;
-    const before = merged.get(id);
-    merged.set(id, before ? joined(before, demand) : demand);
+    const ofLine = lines.get(demand.line) ?? new Map<string, StringDemand>();
+    const before = ofLine.get(demand.stringKey);
+    ofLine.set(demand.stringKey, before ? joined(before, demand) : demand);
+    lines.set(demand.line, ofLine);
   }
-  return [...merged.values()];
+  return [...lines.values()].flatMap((ofLine) => [...ofLine.values()]);
 }
 
 const joined = (a: StringDemand, b: StringDemand): StringDemand => ({

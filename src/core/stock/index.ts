@@ -5,6 +5,48 @@ export {
   type StringShortage,
   type StringTake,
 } from './allocate.js';
+export { correctMovement } from './correct-movement.js';
+export type { Account, Balance, Entry, Item, Movement, Unit } from './ledger.js';
+export {
+  isAccount,
+  isItem,
+  type LedgerFault,
+  mainUnit,
+  movementFault,
+  mustNotGoBelowZero,
+} from './ledger-laws.js';
+export { netEntries, replay } from './ledger-replay.js';
+export type { Consumed, StringOfLot } from './ledger-transfer.js';
+export {
+  COMPLAINT_LIFE,
+  LIVES,
+  ORDER_LIFE,
+  PACK_LIFE,
+  PLAN_LIFE,
+  RECIPE_LIFE,
+  REQUEST_LIFE,
+  RUN_LIFE,
+  SPOOL_LIFE,
+  STRING_LOT_LIFE,
+} from './lives.js';
+export {
+  type PackBook,
+  pickString,
+  type StringInHand,
+  sealPack,
+  shipPack,
+  unpickString,
+  voidPack,
+} from './pack-movements.js';
 export { pullWire, type SpoolPull, type SpoolTake, type WireNeed } from './pull-wire.js';
 export { type ReorderNeed, reorderNeeds } from './reorder-needs.js';
 export type { Bin, Spool, StringStock, Wire } from './stock.js';
+export {
+  countDifference,
+  makeStrings,
+  moveStrings,
+  receivePieces,
+  scrapStrings,
+} from './string-movements.js';
+export { receiveWire, takeWire, weighDifference } from './wire-movements.js';
+export { kgFromMg, mFromMm, mgFromKg, mmFromMg, type SpoolBook } from './wire-quantities.js';

@@ -37,7 +37,7 @@ export function dialForPitch(
   const rows = machine.dialTable;
   const first = rows[0];
   const last = rows[rows.length - 1];
-  if (!first || !last || machine.dialStep <= 0 || !isMonotone(rows)) {
+  if (!first || !last || !isDialTableUsable(machine)) {
     return fail({ code: 'winding.dial-table-unusable', rows });
   }
   const nearest = nearestStep(stepsOf(machine.dialStep, rows), wanted);
@@ -55,7 +55,12 @@ export function dialForPitch(
   return succeed(nearest);
 }
 
-function isMonotone(rows: readonly DialRow[]): boolean {
+/** Whether a pitch can be read off: two rows or more, dial ascending, traverse all rising or all falling, a step above 0. */
+export function isDialTableUsable({
+  dialTable: rows,
+  dialStep,
+}: Pick<GearWinder, 'dialTable' | 'dialStep'>): boolean {
+  if (dialStep <= 0) return false;
   const steps = rows.slice(1).map((row, index) => ({
     dial: row.dial - rows[index]!.dial,
     traverse: row.traversePerTurnM - rows[index]!.traversePerTurnM,

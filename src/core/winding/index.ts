@@ -1,6 +1,6 @@
 export type { Caution } from './cautions.js';
 export { type ChangedPart, type ChangeOverWork, changeOver } from './change-over.js';
-export { type DialFault, type DialSetting, dialForPitch } from './dial-for-pitch.js';
+export { type DialFault, type DialSetting, dialForPitch, isDialTableUsable } from './dial-for-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
 export type { FirstOff } from './first-off.js';
 export type {

@@ -1,7 +1,7 @@
+import { counted } from '../../../contract/index.js';
 import type { Day } from '../../../core/day/index.js';
 import { grossesFromStrings } from '../../../core/planning/index.js';
 import { formatMoney, formatTrimmed } from '../../../core/units/index.js';
-import { counted } from '../../parts/amounts.js';
 import { Facts } from '../../parts/facts.js';
 
 /** The day in a handful of figures. */

@@ -1,12 +1,12 @@
 import {
   clockInWords,
+  counted,
   dateInWords,
   durationInWords,
   placementInWords,
   stringKeyInWords,
 } from '../../../contract/index.js';
 import type { Day, DayRun } from '../../../core/day/index.js';
-import { counted } from '../../parts/amounts.js';
 
 /** A run in words, in parts that a page puts where it likes. */
 export interface RunWords {

@@ -1,10 +1,9 @@
 import { Pagination, SegmentedControl, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import { useMemo } from 'react';
-import { dateInWords, daysInWords, lateInWords, warningInWords } from '../../../contract/index.js';
+import { counted, dateInWords, daysInWords, lateInWords, warningInWords } from '../../../contract/index.js';
 import type { Day, DayOrder } from '../../../core/day/index.js';
 import { formatMoney } from '../../../core/units/index.js';
-import { counted } from '../../parts/amounts.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { machineNames, orderKindInWords, readyInWords } from './order-words.js';
 import styles from './orders-part.module.css';

@@ -1,8 +1,13 @@
-import { endInWords, setPointInWords, whirlInWords } from '../../../contract/index.js';
+import {
+  endInWords,
+  lengthInBoth,
+  setPointInWords,
+  sizeInBoth,
+  whirlInWords,
+} from '../../../contract/index.js';
 import type { Recipe } from '../../../core/recipes/index.js';
 import type { StringBody } from '../../../core/string/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
-import { lengthInBoth, sizeInBoth } from '../../parts/amounts.js';
 import { SectionAcross } from '../../parts/section/section-across.js';
 import { SectionAlong } from '../../parts/section/section-along.js';
 import { sectionOf } from '../../parts/section/section-of.js';

@@ -1,6 +1,5 @@
-import { setPointInWords } from '../../../contract/index.js';
+import { lengthInBoth, metres, setPointInWords, sizeInBoth, weight } from '../../../contract/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
-import { lengthInBoth, metres, sizeInBoth, weight } from '../../parts/amounts.js';
 import styles from './set-up.module.css';
 import { hugeFigures } from './sheet-figures.js';
 

@@ -1,4 +1,4 @@
-import { speedLimitInWords } from '../../../contract/index.js';
+import { sizeInBoth, speedInBoth, speedLimitInWords } from '../../../contract/index.js';
 import {
   degreesFromRadians,
   formatDecimal,
@@ -6,7 +6,6 @@ import {
   formatTrimmed,
 } from '../../../core/units/index.js';
 import type { LayerSetUp } from '../../../core/winding/index.js';
-import { sizeInBoth, speedInBoth } from '../../parts/amounts.js';
 
 /** A figure to be set or counted, read from a metre away. */
 export interface HugeFigure {

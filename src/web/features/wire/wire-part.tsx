@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
+import { counted, weight } from '../../../contract/index.js';
 import type { Day, WirePull } from '../../../core/day/index.js';
-import { counted, weight } from '../../parts/amounts.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 
 /** Wire to carry to the machines this day, from which spool, by weight. */

@@ -1,4 +1,4 @@
-import { sizeInBoth } from '../amounts.js';
+import { sizeInBoth } from '../../../contract/index.js';
 import type { StringSection } from './section-of.js';
 
 /** The drawing in words. */

@@ -1,0 +1,22 @@
+/** Who works in the invented shop. Names put together so that they are nobody's. */
+export const DEMO_PEOPLE = {
+  owner: { name: 'Osra Tarnweld', roles: ['owner'] },
+  adviser: { name: 'Pellim Marchmere', roles: ['adviser'] },
+  servoWinder: { name: 'Rusko Kettlewade', roles: ['winder'] },
+  twinWinder: { name: 'Imbra Sedgeholt', roles: ['winder'] },
+  gearWinder: { name: 'Tavik Lorrimead', roles: ['winder'] },
+  coiler: { name: 'Nessel Quillmarsh', roles: ['coiler'] },
+  secondCoiler: { name: 'Haro Brackenweir', roles: ['coiler'] },
+  packer: { name: 'Wimme Dunnockstead', roles: ['packer'] },
+} as const;
+
+export type DemoPerson = keyof typeof DEMO_PEOPLE;
+
+/** Who stands at which machine. */
+export const WINDER_AT: Readonly<Record<string, DemoPerson>> = {
+  wren: 'servoWinder',
+  'twin-finch': 'twinWinder',
+  'old-heron': 'gearWinder',
+  'two-herons': 'gearWinder',
+  bench: 'servoWinder',
+};

@@ -1,0 +1,83 @@
+import Type, { type TSchema } from 'typebox';
+import { id, instant } from '../records/bodies.js';
+import { closed, oneOf, text } from '../schemas/pieces.js';
+
+/** A part of a long list. */
+export const pageAnswer = <Item extends TSchema>(item: Item) =>
+  closed({
+    items: Type.Array(item),
+    next: Type.Optional(text('give it as `after` for the next page; left out where this is the last')),
+  });
+
+/** All of a short list. */
+export const wholeAnswer = <Item extends TSchema>(item: Item) => closed({ items: Type.Array(item) });
+
+const unit = oneOf(['mg', 'mm', 'pieces']);
+const quantity = Type.Integer({ description: 'whole number of the unit' });
+const by = text('`person/ID`, `token/ID` or `console`');
+const lot = Type.String({ description: "spool's or string lot's id; empty where lots are not told apart" });
+
+export const balanceAnswer = closed({ account: text(), item: text(), lot, unit, quantity });
+
+export const movementAnswer = closed({
+  id,
+  at: instant,
+  by,
+  what: text('`receive`, `use`, `make`, `scrap`, `move`, `pick`, `seal`, `ship`, `count`, `correct`'),
+  reason: Type.String(),
+  ofKind: text('kind of the record that it belongs to'),
+  ofId: text(),
+  entries: Type.Array(closed({ account: text(), item: text(), lot, unit, quantity })),
+});
+
+export const trialStringAnswer = closed({
+  id,
+  runId: id,
+  number: Type.Integer(),
+  position: Type.Integer({ description: 'of a two-at-once machine, 1 or 2' }),
+  verdict: oneOf(['open', 'good', 'scrap']),
+  at: instant,
+  by,
+});
+
+const orNull = <Value extends TSchema>(value: Value) => Type.Union([value, Type.Null()]);
+
+export const measurementAnswer = closed({
+  id,
+  runId: id,
+  trialStringId: orNull(id),
+  quantity: oneOf(['diameter', 'mass', 'length']),
+  value: Type.Number({ description: 'm or kg' }),
+  placeM: orNull(Type.Number()),
+  rotationDeg: orNull(Type.Number()),
+  instrument: Type.String(),
+  at: instant,
+  by,
+});
+
+export const tallyAnswer = closed({
+  id,
+  runId: orNull(id),
+  lotId: orNull(id),
+  station: oneOf(['winder', 'coiler']),
+  outcome: oneOf(['good', 'scrap']),
+  reason: Type.String(),
+  count: Type.Integer(),
+  at: instant,
+  by,
+});
+
+export const journalAnswer = closed({
+  id,
+  at: instant,
+  by,
+  useCase: text(),
+  input: Type.Unknown({ description: 'what was asked, secrets left out' }),
+  touched: Type.Array(closed({ kind: text(), id: Type.String(), version: Type.Integer() })),
+});
+
+export const lifeAnswer = closed({
+  of: text(),
+  initial: text(),
+  steps: Type.Record(Type.String(), closed({ from: Type.Array(text()), to: text() })),
+});

@@ -1,0 +1,214 @@
+import Type from 'typebox';
+import { ROLES } from '../permissions.js';
+import { clock, placementReason } from '../schemas/day.js';
+import {
+  closed,
+  date,
+  MATERIALS,
+  notNegative,
+  oneOf,
+  positive,
+  stringSpec,
+  text,
+  wholeFrom,
+} from '../schemas/pieces.js';
+import { playerRequest } from '../schemas/player-request.js';
+import { construction, machineBody, rates, rules, seatModel, wireBody } from '../schemas/shop.js';
+
+export const id = Type.String({
+  format: 'uuid',
+  description: 'UUID, made by whoever first writes the record',
+});
+export const instant = Type.String({
+  pattern: '^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}:\\d{2}\\.\\d{3}Z$',
+  description: 'UTC, to the millisecond',
+});
+
+const certificate = closed({
+  number: Type.Optional(text()),
+  diameterM: Type.Optional(positive('m')),
+  tensilePa: Type.Optional(positive('minimum tensile strength, Pa')),
+});
+
+const resolvedString = closed({
+  position: wholeFrom(1, '1 is the treble'),
+  spec: stringSpec,
+  stringKey: text(),
+  recipeId: id,
+});
+
+const orderLine = closed({
+  lineNumber: wholeFrom(1, 'within the order'),
+  kind: oneOf(['stock', 'custom', 'request']),
+  setName: text(),
+  quantity: wholeFrom(1, 'sets'),
+  strings: Type.Array(resolvedString, { minItems: 1 }),
+});
+
+const pickedString = closed({
+  position: wholeFrom(1, '1 is the treble'),
+  stringKey: text(),
+  lotId: id,
+  binId: id,
+});
+
+const planLine = closed({
+  lotId: text('of the plan: what is made together'),
+  machineId: id,
+  recipeId: id,
+  stringKey: text(),
+  quantity: wholeFrom(1, 'good strings'),
+  scrapStrings: notNegative('expected while dialling in'),
+  setUpFrom: clock,
+  runFrom: clock,
+  to: clock,
+  setUpMinutes: notNegative('min'),
+  lateMinutes: notNegative('working minutes'),
+  reason: placementReason,
+  due: date,
+  orderIds: Type.Array(id, { description: 'orders that wait for it; none where it fills a bin' }),
+  runId: Type.Optional(id),
+});
+
+/** What each kind of record holds. Quantities on hand are not here: they are the ledger's. */
+export const BODIES = {
+  wire: wireBody,
+  spool: closed({
+    name: text('as written on the spool'),
+    wireId: id,
+    lot: text(),
+    tareKg: notNegative('weight of the empty spool, kg'),
+    receivedAt: instant,
+    certificate: Type.Optional(certificate),
+    machineId: Type.Optional(id),
+    weighed: Type.Optional(
+      closed({ grossKg: positive('with its wire, kg'), at: instant }, 'the last time on the scale'),
+    ),
+    holdReason: Type.Optional(text('why it is in quarantine')),
+  }),
+  machine: machineBody,
+  person: closed({ name: text(), roles: Type.Array(oneOf(ROLES)), active: Type.Boolean() }),
+  instrument: closed({
+    name: text(),
+    scaleLengthsM: Type.Array(positive('m'), { minItems: 1 }),
+    stretchingLengthsM: Type.Optional(Type.Array(positive('m'))),
+  }),
+  tuning: closed({
+    name: text(),
+    pitches: Type.Array(closed({ midi: Type.Integer(), cents: Type.Number() }), { minItems: 1 }),
+    referenceHz: positive('Hz'),
+  }),
+  request: closed({
+    player: text(),
+    letter: Type.String(),
+    quantity: wholeFrom(1, 'sets'),
+    request: playerRequest,
+    answer: Type.Optional(
+      closed({ setName: text(), strings: Type.Array(resolvedString), totalTensionN: positive('N') }),
+    ),
+    orderId: Type.Optional(id),
+  }),
+  set: closed({ name: text(), strings: Type.Array(stringSpec, { minItems: 1 }) }),
+  recipe: closed({
+    name: text(),
+    gaugeThou: positive('thousandths of an inch'),
+    material: oneOf(MATERIALS),
+    construction,
+    coreWireId: id,
+    wrapWireIds: Type.Array(id),
+    note: Type.String(),
+  }),
+  run: closed({
+    name: text('as the floor calls it'),
+    recipeId: id,
+    recipeVersion: wholeFrom(1, 'version that it was set up by'),
+    machineId: id,
+    spec: stringSpec,
+    stringKey: text(),
+    quantity: wholeFrom(1, 'good strings wanted'),
+    spoolIds: Type.Array(id, { description: 'on the machine now, core first' }),
+    takenOff: Type.Optional(
+      Type.Array(closed({ spoolId: id, mg: wholeFrom(0, 'wire that it gave to this run, mg') }), {
+        description: 'spools taken off before the run was closed',
+      }),
+    ),
+    lotId: Type.Optional(id),
+    goodCount: wholeFrom(0, 'strings'),
+    scrapCount: wholeFrom(0, 'strings'),
+    startedAt: Type.Optional(instant),
+    closedAt: Type.Optional(instant),
+    winderId: Type.Optional(id),
+    planId: Type.Optional(id),
+    note: Type.String(),
+  }),
+  'string-lot': closed({
+    name: text(),
+    runId: Type.Optional(id),
+    spec: stringSpec,
+    stringKey: text(),
+    made: wholeFrom(0, 'strings'),
+    spoolIds: Type.Array(id, { description: 'every spool that went into it' }),
+    holdReason: Type.Optional(text()),
+    releasedBy: Type.Optional(id),
+  }),
+  bin: closed({
+    name: text(),
+    walkOrder: Type.Number(),
+    stringKey: Type.Optional(text()),
+    reorderLevel: wholeFrom(0, 'strings'),
+  }),
+  'dry-room-reading': closed({
+    at: instant,
+    room: text(),
+    temperatureC: Type.Number({ minimum: -40, maximum: 80 }),
+    relativeHumidity: Type.Number({ minimum: 0, maximum: 1, description: 'share' }),
+  }),
+  order: closed({
+    number: text(),
+    player: Type.String(),
+    due: date,
+    note: Type.String(),
+    lines: Type.Array(orderLine, { minItems: 1 }),
+    imported: Type.Optional(
+      closed({ source: text('where its file came from'), hash: text('of the rows that it was read from') }),
+    ),
+  }),
+  pack: closed({
+    orderId: id,
+    lineNumber: wholeFrom(1, 'line of the order'),
+    copy: wholeFrom(1, 'which of the sets of that line'),
+    labelCode: text(),
+    setName: text(),
+    wanted: Type.Array(resolvedString, { minItems: 1 }),
+    picked: Type.Array(pickedString),
+    sealedAt: Type.Optional(instant),
+    shippedAt: Type.Optional(instant),
+  }),
+  complaint: closed({
+    player: text(),
+    text: text(),
+    faultCode: text('our own code of the fault'),
+    packId: Type.Optional(id),
+    lotId: Type.Optional(id),
+    answer: Type.Optional(text()),
+  }),
+  document: closed({
+    title: text(),
+    mediaType: text(),
+    ofKind: text(),
+    ofId: id,
+    contentBase64: Type.String(),
+  }),
+  plan: closed({
+    date,
+    runs: Type.Array(planLine, { description: 'in the order in which set-up begins' }),
+    note: Type.String(),
+  }),
+  settings: closed({
+    name: text('of the shop'),
+    invented: Type.Boolean(),
+    rules,
+    rates,
+    seat: Type.Optional(seatModel),
+  }),
+} as const;

@@ -1,0 +1,43 @@
+/** The status of a refusal, by its code. Most are understood, but cannot be done as things stand. */
+export function statusOf(code: string): number {
+  return code.startsWith('store.') ? 503 : (STATUSES[code] ?? 422);
+}
+
+const STATUSES: Readonly<Record<string, number>> = {
+  'input.invalid': 400,
+  'cursor.unreadable': 400,
+  'idempotency-key.missing': 400,
+  'idempotency-key.unreadable': 400,
+  'version.unreadable': 400,
+  'version.contradicts': 400,
+  'version.not-used': 400,
+  'events.unreadable-id': 400,
+  'http.not-json': 400,
+  'http.refused': 400,
+  'sign-in.needed': 401,
+  'access.sign-in-refused': 401,
+  'access.session-over': 401,
+  'access.token-refused': 401,
+  'access.link-refused': 401,
+  'access.device-not-enrolled': 403,
+  'access.session-needed': 403,
+  'access.cross-origin': 403,
+  'permission.missing': 403,
+  'record.missing': 404,
+  'access.person-unknown': 404,
+  'http.not-found': 404,
+  'repeat.shown-once': 409,
+  'stock.overdrawn': 409,
+  taken: 409,
+  'access.name-taken': 409,
+  'lifecycle.step-refused': 409,
+  'stale-version': 412,
+  'http.too-large': 413,
+  'access.unknown-host': 421,
+  'version.needed': 428,
+  'access.locked': 429,
+  'http.too-many': 429,
+  'http.our-fault': 500,
+  'events.full': 503,
+  'http.closing': 503,
+};

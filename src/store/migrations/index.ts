@@ -1,0 +1,5 @@
+import { firstShop } from './0001-first-shop.js';
+import type { Migration } from './migration.js';
+
+/** Every step, in order; the last one's number is the form of database that this program knows. */
+export const MIGRATIONS: readonly Migration[] = [firstShop];

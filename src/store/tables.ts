@@ -1,0 +1,174 @@
+import type { Transaction as KyselyTransaction } from 'kysely';
+import type { LedgerTables } from './ledger-tables.js';
+
+/** A transaction as the queries of this layer take it, alike on both engines. */
+export type Sql = KyselyTransaction<Tables>;
+
+/**
+ * The rows of every table. Lowest common ground of the engines: text, whole numbers, floating point and null; truth
+ * values are states or times, JSON is text, times are ISO 8601 text of fixed width.
+ */
+export interface Tables extends LedgerTables {
+  /** Stands for any of the tables of records, which differ only in their key columns. */
+  readonly any_records: RecordRow;
+  readonly record_versions: RecordVersionRow;
+  readonly trial_strings: TrialStringRow;
+  readonly measurements: MeasurementRow;
+  readonly tallies: TallyRow;
+  readonly journal: JournalRow;
+  readonly journal_touched: JournalTouchedRow;
+  readonly events: EventRow;
+  readonly credentials: CredentialRow;
+  readonly devices: DeviceRow;
+  readonly sessions: SessionRow;
+  readonly tokens: TokenRow;
+  readonly attempts: AttemptsRow;
+  readonly repeats: RepeatRow;
+  readonly column_mappings: ColumnMappingRow;
+  readonly migrations: MigrationRow;
+}
+
+export interface RecordRow {
+  id: string;
+  version: number;
+  state: string;
+  created_at: string;
+  updated_at: string;
+  /** What a search looks through: names and keys in lower case, by the rules of Unicode on both engines. */
+  search_text: string;
+  /** JSON. */
+  body: string;
+}
+
+/** A version that is no longer the present one. */
+export interface RecordVersionRow {
+  kind: string;
+  record_id: string;
+  version: number;
+  state: string;
+  created_at: string;
+  updated_at: string;
+  body: string;
+}
+
+export interface TrialStringRow {
+  id: string;
+  run_id: string;
+  number: number;
+  position: number;
+  verdict: string;
+  at: string;
+  by: string;
+}
+
+export interface MeasurementRow {
+  id: string;
+  run_id: string;
+  trial_string_id: string | null;
+  quantity: string;
+  value: number;
+  place_m: number | null;
+  rotation_deg: number | null;
+  instrument: string;
+  at: string;
+  by: string;
+}
+
+export interface TallyRow {
+  id: string;
+  run_id: string | null;
+  lot_id: string | null;
+  station: string;
+  outcome: string;
+  reason: string;
+  count: number;
+  at: string;
+  by: string;
+}
+
+export interface JournalRow {
+  id: string;
+  at: string;
+  by: string;
+  use_case: string;
+  input: string;
+  touched: string;
+}
+
+/** Which records an entry of the journal touched, for the history of one record. */
+export interface JournalTouchedRow {
+  record_id: string;
+  at: string;
+  journal_id: string;
+}
+
+export interface EventRow {
+  number: number;
+  topic: string;
+  record_id: string;
+  version: number;
+  use_case: string;
+  at: string;
+}
+
+export interface CredentialRow {
+  person_id: string;
+  kind: string;
+  secret_hash: string;
+  expires_at: string | null;
+}
+
+export interface DeviceRow {
+  id: string;
+  name: string;
+  secret_hash: string;
+  enrolled_at: string;
+  revoked_at: string | null;
+}
+
+export interface SessionRow {
+  id: string;
+  person_id: string;
+  secret_hash: string;
+  via: string;
+  device_id: string | null;
+  created_at: string;
+  expires_at: string;
+  revoked_at: string | null;
+}
+
+export interface TokenRow {
+  id: string;
+  name: string;
+  person_id: string;
+  secret_hash: string;
+  scopes: string;
+  created_at: string;
+  expires_at: string | null;
+  revoked_at: string | null;
+}
+
+export interface AttemptsRow {
+  subject: string;
+  failures: number;
+  locked_until: string | null;
+}
+
+export interface RepeatRow {
+  request_id: string;
+  use_case: string;
+  input_hash: string;
+  answer: string;
+  at: string;
+}
+
+export interface ColumnMappingRow {
+  source: string;
+  mapping: string;
+}
+
+export interface MigrationRow {
+  number: number;
+  name: string;
+  applied_at: string;
+}

@@ -1,0 +1,32 @@
+import type { AnyUseCase } from '../use-case.js';
+import { abandonRun } from './abandon-run.js';
+import { changeSpool } from './change-spool.js';
+import { closeRun } from './close-run.js';
+import { holdLot, releaseLot, scrapLot } from './judge-lot.js';
+import { pauseRun, resumeRun } from './pause-run.js';
+import { planRun } from './plan-run.js';
+import { recordMeasurements } from './record-measurements.js';
+import { recordTally } from './record-tally.js';
+import { saveRecipe } from './save-recipe.js';
+import { startRun } from './start-run.js';
+import { stepRecipe } from './step-recipe.js';
+import { judgeTrialString, recordTrialString } from './trial-strings.js';
+
+export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
+  saveRecipe,
+  stepRecipe,
+  planRun,
+  startRun,
+  pauseRun,
+  resumeRun,
+  changeSpool,
+  recordTrialString,
+  judgeTrialString,
+  recordMeasurements,
+  recordTally,
+  closeRun,
+  abandonRun,
+  releaseLot,
+  holdLot,
+  scrapLot,
+];
