@@ -61,7 +61,13 @@ export async function spread(ask: (run: number) => Promise<unknown>, repeats: nu
     await ask(run);
     times[run] = performance.now() - from;
   }
-  times.sort();
+  return spreadOf(times);
+}
+
+/** How times taken elsewhere are spread. */
+export function spreadOf(taken: ArrayLike<number>): Spread {
+  const times = Float64Array.from(taken).sort();
+  const repeats = times.length;
   const at = (share: number): number => times[Math.min(repeats - 1, Math.floor(share * repeats))]!;
   return { p50Ms: at(0.5), p95Ms: at(0.95), p99Ms: at(0.99), mostMs: at(1), repeats };
 }

@@ -1,5 +1,6 @@
 // @ts-check
 import { readdirSync } from 'node:fs';
+import { startPostgres } from './machinery/postgres.mjs';
 import { rootPath } from './machinery/root.mjs';
 import { runTool } from './machinery/run.mjs';
 import { say, withWords } from './machinery/say.mjs';
@@ -8,6 +9,8 @@ import { setUp } from './setup.mjs';
 
 // Runs every benchmark in bench/, one after the other so that none disturbs another, or those whose names are given.
 
+/** Benchmarks that also ask PostgreSQL, one that waits for the disk as a shop's does. */
+const ON_POSTGRES = ['tablets.ts'];
 /** What benchmarks share, and no benchmark itself. */
 const SHARED = ['measure.ts'];
 
@@ -25,7 +28,12 @@ await withWords(async () => {
   }
   for (const file of files) {
     say(`bench/${file}`);
-    const code = await runTool('tsx/dist/cli.mjs', [`bench/${file}`]);
+    const postgres = ON_POSTGRES.includes(file) ? await startPostgres({ waitsForDisk: true }) : undefined;
+    const code = await runTool('tsx/dist/cli.mjs', [`bench/${file}`], {
+      ...process.env,
+      ...(postgres ? { TAUTWORK_BENCH_POSTGRES: postgres.url } : {}),
+    });
+    postgres?.stop();
     if (code !== 0) process.exitCode = 1;
   }
 });

@@ -14,9 +14,11 @@ import { say, sayWhile } from './say.mjs';
 const READY_MS = 30_000;
 
 /** Starts a PostgreSQL server for tests: its own, in a temporary folder, on a free port of this machine alone, without
- * waiting for the disk. It is installed first where that can be done without asking anyone (root, with apt-get).
+ * waiting for the disk unless that is asked for. It is installed first where that can be done without asking anyone (root, with
+ * apt-get).
+ * @param {{ waitsForDisk?: boolean }} [options]
  * @returns {Promise<Postgres | undefined>} undefined where there is none, which has been said aloud */
-export async function startPostgres() {
+export async function startPostgres({ waitsForDisk = false } = {}) {
   const programs = findPrograms() ?? (await installPrograms());
   if (!programs) {
     say('********************************************************************************');
@@ -29,7 +31,7 @@ export async function startPostgres() {
   const account = lesserAccount();
   const folder = makeCluster(programs, account);
   if (!folder) return undefined;
-  const place = { programs, folder, port: await freePort(), account };
+  const place = { programs, folder, port: await freePort(), account, waitsForDisk };
   let server = startServer(place);
   const stop = () => void server.guard.destroy();
   if (!(await isReady(folder, server.process))) {
@@ -64,14 +66,13 @@ function makeCluster(programs, account) {
   return undefined;
 }
 
-/** @param {{ programs: string, folder: string, port: number, account: Account | undefined }} place */
-function startServer({ programs, folder, port, account }) {
+/** @param {{ programs: string, folder: string, port: number, account: Account | undefined, waitsForDisk: boolean }} place */
+function startServer({ programs, folder, port, account, waitsForDisk }) {
   const settings = {
     listen_addresses: '127.0.0.1',
     port: String(port),
     unix_socket_directories: folder,
-    fsync: 'off',
-    full_page_writes: 'off',
+    ...(waitsForDisk ? {} : { fsync: 'off', full_page_writes: 'off' }),
     max_connections: '200',
     log_min_messages: 'panic',
   };
