@@ -86,9 +86,15 @@ export {
   weighSpool,
 } from './use-cases/stock.js';
 export { counted, lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from './words/amounts.js';
-export { archiveFaultWords } from './words/archive-faults.js';
+export { type ArchiveFault, archiveFaultWords, type RestoreFault } from './words/archive-faults.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
-export { type FileFault, fileFaultWords } from './words/file-faults.js';
+export {
+  type FileFault,
+  fileFaultWords,
+  type OrdersFileFault,
+  type ShopFault,
+  type TableFault,
+} from './words/file-faults.js';
 export { HTTP_FAULTS } from './words/http-faults.js';
 export { lateInWords } from './words/late.js';
 export { countInWords, listInWords } from './words/lists.js';

@@ -1,13 +1,8 @@
 import { Compile } from 'typebox/compile';
-import { ShopSchema } from '../contract/index.js';
-import { type Shop, type ShopFlaw, shopFlaws } from '../core/day/index.js';
+import { type ShopFault, ShopSchema } from '../contract/index.js';
+import { type Shop, shopFlaws } from '../core/day/index.js';
 import { fail, type Result, succeed } from '../core/foundation/index.js';
-import { type ShapeError, shapeErrors } from './shape-errors.js';
-
-export type ShopFault =
-  | { readonly code: 'shop.not-json'; readonly because: string }
-  | { readonly code: 'shop.wrong-shape'; readonly errors: readonly ShapeError[] }
-  | { readonly code: 'shop.flawed'; readonly flaws: readonly ShopFlaw[] };
+import { shapeErrors } from './shape-errors.js';
 
 /** Reads a shop file: JSON of the published schema, without flaws. */
 export function loadShop(text: string): Result<Shop, ShopFault> {

@@ -1,11 +1,8 @@
+import type { OrdersFileFault } from '../contract/index.js';
 import type { Shop } from '../core/day/index.js';
 import { fail, type Result, succeed } from '../core/foundation/index.js';
 import { type ReadOrders, readOrders } from '../core/orders/index.js';
-import { readTable, type TableFault } from './read-table.js';
-
-export type OrdersFileFault =
-  | TableFault
-  | { readonly code: 'file.no-known-headings'; readonly headings: readonly string[] };
+import { readTable } from './read-table.js';
 
 /** Reads a file of orders against a shop: rows that cannot be taken apart stand among the faults of the rest. */
 export function readOrdersFile(bytes: Uint8Array, shop: Shop): Result<ReadOrders, OrdersFileFault> {

@@ -1,4 +1,5 @@
 import { parse } from 'csv-parse/sync';
+import type { TableFault } from '../contract/index.js';
 import { fail, type Result, succeed } from '../core/foundation/index.js';
 import type { OrderFault, TableRow } from '../core/orders/index.js';
 
@@ -9,11 +10,6 @@ export interface Table {
   readonly faults: readonly OrderFault[];
   readonly delimiter: string;
 }
-
-export type TableFault =
-  | { readonly code: 'file.empty' }
-  | { readonly code: 'file.is-workbook' }
-  | { readonly code: 'file.not-text'; readonly line: number };
 
 const DELIMITERS = [',', ';', '\t', '|'] as const;
 

@@ -1,20 +1,24 @@
 import type { FaultWords } from './order-faults.js';
 
-/** What can be wrong with an archive, a backup, or the place it is to go to. */
-export type ArchiveFaultFacts =
+/** What can be wrong with an archive, or with the shop that it is to fill. */
+export type ArchiveFault =
   | { readonly code: 'archive.unreadable'; readonly because: string }
   | { readonly code: 'archive.other-form'; readonly form: string }
   | { readonly code: 'archive.newer'; readonly version: number; readonly known: number }
   | { readonly code: 'archive.cut-short'; readonly rows: number }
   | { readonly code: 'archive.damaged'; readonly rows: number; readonly expected: number }
   | { readonly code: 'archive.table-unknown'; readonly table: string }
-  | { readonly code: 'archive.shop-not-empty'; readonly table: string }
+  | { readonly code: 'archive.shop-not-empty'; readonly table: string };
+
+/** What can be wrong with a backup, or with the place it is to go to. */
+export type RestoreFault =
+  | ArchiveFault
   | { readonly code: 'restore.no-backup'; readonly path: string }
   | { readonly code: 'restore.would-overwrite'; readonly path: string }
   | { readonly code: 'restore.damaged'; readonly details: readonly string[] };
 
 /** Says what is wrong with an archive or a backup and what to do. */
-export function archiveFaultWords(fault: ArchiveFaultFacts): FaultWords {
+export function archiveFaultWords(fault: RestoreFault): FaultWords {
   switch (fault.code) {
     case 'archive.unreadable':
       return {

@@ -2,19 +2,31 @@ import type { ShopFlaw } from '../../core/day/index.js';
 import type { FaultWords } from './order-faults.js';
 import { shopFlawInWords } from './shop-flaws.js';
 
-/** What can be wrong with a file as a whole, as data. */
-export type FileFault =
-  | { readonly code: 'file.missing'; readonly because: string }
+/** Why a file is no table of text. */
+export type TableFault =
   | { readonly code: 'file.empty' }
   | { readonly code: 'file.is-workbook' }
-  | { readonly code: 'file.not-text'; readonly line: number }
-  | { readonly code: 'file.no-known-headings'; readonly headings: readonly string[] }
+  | { readonly code: 'file.not-text'; readonly line: number };
+
+/** Why a table is no file of orders. */
+export type OrdersFileFault =
+  | TableFault
+  | { readonly code: 'file.no-known-headings'; readonly headings: readonly string[] };
+
+/** Why a file is no shop that can be worked with. */
+export type ShopFault =
   | { readonly code: 'shop.not-json'; readonly because: string }
   | {
       readonly code: 'shop.wrong-shape';
       readonly errors: readonly { readonly path: string; readonly message: string }[];
     }
   | { readonly code: 'shop.flawed'; readonly flaws: readonly ShopFlaw[] };
+
+/** What can be wrong with a file as a whole, as data. */
+export type FileFault =
+  | { readonly code: 'file.missing'; readonly because: string }
+  | OrdersFileFault
+  | ShopFault;
 
 const MOST_SHOWN = 8;
 

@@ -3,6 +3,7 @@ import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import { createGunzip, createGzip } from 'node:zlib';
+import type { ArchiveFault } from '../../contract/index.js';
 import { fail, type Result, succeed } from '../../core/foundation/index.js';
 import type { ReadTransaction, Store, TableRow, Transaction } from '../../store/index.js';
 
@@ -13,15 +14,6 @@ import type { ReadTransaction, Store, TableRow, Transaction } from '../../store/
  */
 export const ARCHIVE_FORM = 'tautwork-shop-archive';
 export const ARCHIVE_VERSION = 1;
-
-export type ArchiveFault =
-  | { readonly code: 'archive.unreadable'; readonly because: string }
-  | { readonly code: 'archive.other-form'; readonly form: string }
-  | { readonly code: 'archive.newer'; readonly version: number; readonly known: number }
-  | { readonly code: 'archive.cut-short'; readonly rows: number }
-  | { readonly code: 'archive.damaged'; readonly rows: number; readonly expected: number }
-  | { readonly code: 'archive.table-unknown'; readonly table: string }
-  | { readonly code: 'archive.shop-not-empty'; readonly table: string };
 
 export interface ArchiveTold {
   readonly rows: number;

@@ -1,9 +1,11 @@
 import { createReadStream, createWriteStream, existsSync } from 'node:fs';
 import { copyFile, mkdir, open, readdir, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { PassThrough } from 'node:stream';
+import type { RestoreFault } from '../../contract/index.js';
 import { fail, type Result, succeed } from '../../core/foundation/index.js';
 import { openStore, type Store, type StorePlace } from '../../store/index.js';
-import { type ArchiveFault, exportShop, importShop } from './archive.js';
+import { exportShop, importShop } from './archive.js';
 import { backupsToDrop, type DatedBackup, type KeepRule } from './keep-rule.js';
 
 const NAME = /^tautwork-(\d{4})(\d{2})(\d{2})T(\d{2})(\d{2})(\d{2})Z\.(sqlite|shop\.gz)$/;
@@ -48,12 +50,6 @@ export async function backupsIn(folder: string): Promise<readonly DatedBackup[]>
   return found.sort((a, b) => (a.at < b.at ? -1 : 1));
 }
 
-export type RestoreFault =
-  | ArchiveFault
-  | { readonly code: 'restore.no-backup'; readonly path: string }
-  | { readonly code: 'restore.would-overwrite'; readonly path: string }
-  | { readonly code: 'restore.damaged'; readonly details: readonly string[] };
-
 export interface RestoreTask {
   readonly backup: string;
   readonly to: StorePlace;
@@ -72,9 +68,8 @@ export async function restoreShop(
 ): Promise<Result<{ readonly keptAt?: string }, RestoreFault>> {
   const { backup, to, overwrite, at } = task;
   if (!existsSync(backup)) return fail({ code: 'restore.no-backup', path: backup });
-  if ('file' in to && existsSync(to.file)) {
-    if (!overwrite) return fail({ code: 'restore.would-overwrite', path: to.file });
-  }
+  if ('file' in to && existsSync(to.file) && !overwrite)
+    return fail({ code: 'restore.would-overwrite', path: to.file });
   return isArchive(backup) ? fromArchive(task) : fromDatabase(backup, to, at);
 }
 
@@ -127,7 +122,6 @@ async function copyAcross(
   from: Store,
   to: StorePlace,
 ): Promise<Result<{ readonly keptAt?: string }, RestoreFault>> {
-  const { PassThrough } = await import('node:stream');
   const between = new PassThrough();
   const store = await openStore(to);
   try {
