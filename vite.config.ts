@@ -1,9 +1,10 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { keepBuiltFiles } from './scripts/machinery/keep-built-files.mjs';
 
 export default defineConfig({
   root: 'src/web',
-  plugins: [react()],
+  plugins: [react(), keepBuiltFiles()],
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

@@ -20,9 +20,17 @@ export {
   placeM,
   SCALE,
 } from './history/gauges.js';
+export {
+  COMPLAINTS_OF_THE_MORNING,
+  DRYER_STOOD_STILL,
+  ORDERS_BY_HAND,
+  type OrderByHand,
+  STANDSTILL,
+} from './history/last-day.js';
 export { type LetterToCome, letterAbout } from './history/letters.js';
 export { normal } from './history/normal.js';
-export { DEMO_PEOPLE, type DemoPerson, WINDER_AT } from './history/people.js';
+export { DEMO_PASSWORD, DEMO_PEOPLE, DEMO_PIN, type DemoPerson, WINDER_AT } from './history/people.js';
+export { REQUEST_LETTERS, type RequestLetter } from './history/requests.js';
 export { seededIds } from './history/seeded-ids.js';
 export { type StringTruth, windString } from './history/string-truth.js';
 export { workingDays } from './history/working-days.js';

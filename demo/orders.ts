@@ -180,7 +180,7 @@ function dueDate({ from, days }: OrdersWish, chance: Chance): string {
 
 /** Names put together from syllables, so that they are nobody's. */
 function player(chance: Chance): string {
-  const given = `${chance.pick(['Ama', 'Bri', 'Cor', 'Del', 'Ebo', 'Fen', 'Gwi', 'Hal', 'Ilo', 'Jor'])}${chance.pick(['la', 'nek', 'ris', 'vo', 'min', 'dra', 'sel'])}`;
+  const given = `${chance.pick(['Ama', 'Bri', 'Cor', 'Del', 'Emi', 'Fen', 'Gwi', 'Hal', 'Ilo', 'Jor'])}${chance.pick(['la', 'nek', 'ris', 'vo', 'min', 'dra', 'sel'])}`;
   const family = `${chance.pick(['Quarrel', 'Thistle', 'Marrow', 'Under', 'Copper', 'Winnow', 'Barley', 'Fallow'])}${chance.pick(['beck', 'croft', 'mere', 'stead', 'holt', 'ley'])}`;
   return `${given} ${family}`;
 }

@@ -10,9 +10,9 @@ import { setUp } from './setup.mjs';
 // Runs every benchmark in bench/, one after the other so that none disturbs another, or those whose names are given.
 
 /** Benchmarks that also ask PostgreSQL, one that waits for the disk as a shop's does. */
-const ON_POSTGRES = ['tablets.ts'];
+const ON_POSTGRES = ['kills.ts', 'tablets.ts'];
 /** What benchmarks share, and no benchmark itself. */
-const SHARED = ['measure.ts'];
+const SHARED = ['index.ts', 'measure.ts'];
 
 await withWords(async () => {
   heedStops();

@@ -3,8 +3,6 @@ import { TOKEN_SCOPES } from '../../src/contract/index.js';
 import { accessWay, createServer } from '../../src/server/index.js';
 import {
   computerClock,
-  demoDay,
-  demoShop,
   newId,
   perform,
   type Store,
@@ -23,8 +21,6 @@ export interface BenchServer {
 export async function benchServer(store: Store): Promise<BenchServer> {
   const parts = { store, clock: computerClock, newId, slowHash: slowHash() };
   const server = createServer({
-    dayOf: demoDay,
-    shopOf: demoShop,
     webRoot: 'no page is served here',
     shop: { store, wayIn: accessWay({ ...parts, secure: false, rateLimits: NO_LIMIT }) },
   });

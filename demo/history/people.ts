@@ -20,3 +20,10 @@ export const WINDER_AT: Readonly<Record<string, DemoPerson>> = {
   'two-herons': 'gearWinder',
   bench: 'servoWinder',
 };
+
+/**
+ * With these anybody signs in as an invented person, once `tautwork demo` let them: for trying each role, and for
+ * nothing else. They stand here for all to read, so no shop with anything of its own in it may ever take them.
+ */
+export const DEMO_PASSWORD = 'tarnfield to try out';
+export const DEMO_PIN = '4861';

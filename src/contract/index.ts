@@ -4,10 +4,16 @@ export {
   type ClientParts,
   createClient,
   type InputNamed,
+  type ListPage,
+  type ListValues,
   type OutputNamed,
   type UseCaseName,
 } from './client.js';
 export { pageAnswer, wholeAnswer } from './http/answers.js';
+export type { CalibrationView } from './http/calibration.js';
+export type { Need, WireCover } from './http/needs.js';
+export { PAPERS, type PaperName } from './http/papers.js';
+export type { OrderInPlan, PlanView, SettledPlan } from './http/plan-view.js';
 export { type ProblemDetails, problemDetails } from './http/problem-details.js';
 export { recordQuery, USUAL_PAGE } from './http/queries.js';
 export {
@@ -17,6 +23,7 @@ export {
   type ReadingName,
   type ReadingQuery,
 } from './http/readings.js';
+export type { DayView, Ids, LyingStrings, ShopView } from './http/views.js';
 export {
   ALLOWED,
   PERMISSIONS,
@@ -26,7 +33,7 @@ export {
   type Role,
   TOKEN_SCOPES,
 } from './permissions.js';
-export { BODIES, id, instant } from './records/bodies.js';
+export { BODIES, id, instant, LENGTH_UNITS, PULL_UNITS, type Sight } from './records/bodies.js';
 export {
   type BodyOf,
   bodySchema,
@@ -52,7 +59,9 @@ export {
   revokeSession,
   revokeSessions,
   revokeToken,
+  saveSight,
 } from './use-cases/access.js';
+export { recalibrate } from './use-cases/calibration.js';
 export { DEFINITIONS, type Definitions } from './use-cases/definitions.js';
 export * from './use-cases/orders.js';
 export * from './use-cases/packing.js';
@@ -100,6 +109,14 @@ export { lateInWords } from './words/late.js';
 export { countInWords, listInWords } from './words/lists.js';
 export { type FaultWords, orderFaultLine, orderFaultWords } from './words/order-faults.js';
 export { placementInWords } from './words/placement.js';
+export {
+  type CardString,
+  cardGauge,
+  feelInWords,
+  type PlayerCard,
+  playerCard,
+  tuningInWords,
+} from './words/player-card.js';
 export { meritInWords, recipeFaultWords } from './words/recipe-faults.js';
 export { forceInWords, setPointInWords, speedLimitInWords } from './words/set-points.js';
 export { firstOffInWords, whirlInWords } from './words/set-up-checks.js';

@@ -13,19 +13,33 @@ import { type Frame, lineHeight, type Pen } from './pen.js';
  * gauges, order, day, where the strings come from, and a code to scan that reads as the set's `labelCode`.
  */
 export function labelsPdf(day: Day, sheet: LabelSheet = LABELS_3_BY_8): Promise<Uint8Array> {
-  const about: PaperAbout = { title: `Labels, ${dateInWords(day.date)}`, day };
-  const labels = labelsOf(day);
+  return printLabels(labelsOf(day), { about: { title: `Labels, ${dateInWords(day.date)}`, day }, sheet });
+}
+
+interface LabelPaper {
+  readonly about: PaperAbout;
+  readonly sheet: LabelSheet;
+  /** Where the first goes on a sheet of which some are gone: 0 is the upper left, and where left out. */
+  readonly firstPlace?: number;
+}
+
+/** Labels one after the other along the rows, as many sheets as they take; a page that says so where there are none. */
+export function printLabels(
+  labels: readonly Label[],
+  { about, sheet, firstPlace = 0 }: LabelPaper,
+): Promise<Uint8Array> {
   return printPaper(about, (pen) => {
     if (labels.length === 0) drawNone(pen, about);
     labels.forEach((label, index) => {
-      const place = index % (sheet.columns * sheet.rows);
-      if (place === 0) pen.doc.addPage();
+      const place = (firstPlace + index) % (sheet.columns * sheet.rows);
+      if (index === 0 || place === 0) pen.doc.addPage();
       drawLabel(pen, label, labelFrame(sheet, place));
     });
   });
 }
 
-interface Label {
+/** What stands on a label. */
+export interface Label {
   readonly player: string;
   readonly setName: string;
   readonly gauges: string;
@@ -50,10 +64,13 @@ const label = (day: Day, set: PackedSet, order: DayOrder, copy: number): Label =
   gauges: gaugesInWords(order.strings.map((string) => string.spec)),
   order: `Order ${set.orderId} · ${copy} of ${set.quantity} · ${dateInWords(day.date)}`,
   origin: originInWords(order),
-  // The warning first: of a long name the end is cut off.
-  shop: day.shop.invented ? `invented: ${day.shop.name}` : day.shop.name,
+  shop: shopOnLabel(day.shop),
   code: set.labelCode,
 });
+
+/** The warning first: of a long name the end is cut off. */
+export const shopOnLabel = ({ name, invented }: Pick<Day['shop'], 'name' | 'invented'>): string =>
+  invented ? `invented: ${name}` : name;
 
 function originInWords(order: DayOrder): string {
   if (order.readyAt === 'now') return 'Strings from the shelf';

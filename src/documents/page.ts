@@ -78,7 +78,7 @@ export class Pages {
 }
 
 /** The shop's name; the invented one never goes without saying that it is. */
-export const shopInWords = (shop: Day['shop']): string =>
+export const shopInWords = (shop: Pick<Day['shop'], 'name' | 'invented'>): string =>
   shop.invented ? `${shop.name} · invented demo workshop` : shop.name;
 
 /** A heading never stands alone at the foot of a page: two rows of a table go with it. */

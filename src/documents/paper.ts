@@ -7,7 +7,7 @@ import { Pen } from './pen.js';
 /** What a document says about itself. */
 export interface PaperAbout {
   readonly title: string;
-  readonly day: Pick<Day, 'shop' | 'date'>;
+  readonly day: Pick<Day, 'date'> & { readonly shop: Pick<Day['shop'], 'name' | 'invented'> };
 }
 
 /**

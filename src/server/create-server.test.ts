@@ -3,37 +3,36 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FastifyInstance } from 'fastify';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Day, Shop } from '../core/day/index.js';
+import { openStore, type Store } from '../workshop/index.js';
+import type { WayIn } from './asker.js';
 import { createServer } from './create-server.js';
 
 const PAGE = '<!doctype html><title>Tautwork</title>';
-const day = { shop: { name: 'Invented' }, orders: [] } as unknown as Day;
-const shop = { name: 'Invented', recipes: [] } as unknown as Shop;
+
+/** Lets anyone in, to a room whose floor gives way. */
+const wayIn: WayIn = (api) => {
+  api.get('/breaks', { config: { open: true } }, async () => {
+    throw new Error('spool drawer /secret/path is locked');
+  });
+};
 
 describe('the server', () => {
   let webRoot: string;
   let server: FastifyInstance;
-  let asked: number;
+  let store: Store;
 
-  beforeEach(() => {
+  beforeEach(async () => {
     webRoot = mkdtempSync(join(tmpdir(), 'tautwork-page-'));
     mkdirSync(join(webRoot, 'assets'));
     writeFileSync(join(webRoot, 'index.html'), PAGE);
     writeFileSync(join(webRoot, 'assets', 'page-1a2b.js'), 'export {};');
-    asked = 0;
-    server = createServer({
-      webRoot,
-      dayOf: async () => {
-        asked += 1;
-        if (asked === 1) throw new Error('spool drawer /secret/path is locked');
-        return day;
-      },
-      shopOf: async () => shop,
-    });
+    store = await openStore({ file: join(webRoot, 'shop.db') });
+    server = createServer({ webRoot, shop: { store, wayIn } });
   });
 
   afterEach(async () => {
     await server.close();
+    await store.close();
     rmSync(webRoot, { recursive: true, force: true });
   });
 
@@ -44,22 +43,9 @@ describe('the server', () => {
     expect([answer.statusCode, answer.json()]).toEqual([200, { status: 'ok' }]);
   });
 
-  it('works the demo day out once, however many ask, and tries again after a failure', async () => {
-    const first = await server.inject('/api/v1/demo/day');
-    expect(first.statusCode).toBe(500);
-    const both = await Promise.all([server.inject('/api/v1/demo/day'), server.inject('/api/v1/demo/day')]);
-    expect(both.map((answer) => answer.json())).toEqual([day, day]);
-    expect(asked).toBe(2);
-  });
-
-  it('gives the shop that the day was worked out for', async () => {
-    const answer = await server.inject('/api/v1/demo/shop');
-    expect([answer.statusCode, answer.json()]).toEqual([200, shop]);
-    expect(answer.headers['cache-control']).toBe('no-cache');
-  });
-
   it('keeps the inner words of its own faults to itself', async () => {
-    const answer = await server.inject('/api/v1/demo/day');
+    const answer = await server.inject('/api/v1/breaks');
+    expect(answer.statusCode).toBe(500);
     expect(answer.headers['content-type']).toMatch(/^application\/problem\+json/);
     expect(answer.json()).toMatchObject({ status: 500, title: 'Internal Server Error' });
     expect(answer.body).not.toContain('secret');
@@ -108,11 +94,7 @@ describe('the server', () => {
   });
 
   it('says so where the page was never built', async () => {
-    const bare = createServer({
-      webRoot: join(webRoot, 'none'),
-      dayOf: async () => day,
-      shopOf: async () => shop,
-    });
+    const bare = createServer({ webRoot: join(webRoot, 'none'), shop: { store, wayIn } });
     const answer = await bare.inject({ url: '/', headers: { accept: 'text/html' } });
     expect(answer.statusCode).toBe(404);
     expect(answer.json().status).toBe(404);

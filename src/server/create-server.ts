@@ -1,5 +1,4 @@
 import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
-import type { Day, Shop } from '../core/day/index.js';
 import { type ApiParts, shopApi } from './api/api.js';
 import { closesGently } from './closing.js';
 import { GUARDS } from './guards.js';
@@ -7,26 +6,20 @@ import { healthRoutes } from './health.js';
 import { answerFault } from './problem-details.js';
 import { type Log, logOptions, logRequests } from './request-log.js';
 import { servePage } from './serve-page.js';
-import { workedOutOnce } from './worked-out-once.js';
 
 export interface ServerParts {
-  /** Works out the demo day; asked once, on the first request. */
-  readonly dayOf: () => Promise<Day>;
-  /** Gives the demo workshop itself; asked once, on the first request. */
-  readonly shopOf: () => Promise<Shop>;
   /** The folder of the built page. */
   readonly webRoot: string;
-  /** The shop's own records and the way in to them. Left out, only the demo workshop is shown. */
-  readonly shop?: ApiParts;
+  /** The shop's records and the way in to them. */
+  readonly shop: ApiParts;
   /** Left out, nothing is logged. */
   readonly log?: Log;
   /** Certificate and key in PEM, for https. */
   readonly tls?: { readonly cert: string; readonly key: string; readonly minVersion?: 'TLSv1.2' };
 }
 
-/** The HTTP server, not yet listening: the page, the demo day and its shop as JSON, the API of the shop's records, and signs
- * of life. It hands on what the workshop says and decides nothing itself. */
-export function createServer({ dayOf, shopOf, webRoot, shop, log, tls }: ServerParts): FastifyInstance {
+/** The HTTP server, not yet listening: the page, the API of the shop's records, and signs of life. It hands on what the workshop says and decides nothing itself. */
+export function createServer({ webRoot, shop, log, tls }: ServerParts): FastifyInstance {
   const server = fastify({
     ...logOptions(log),
     ...(tls ? { https: tls } : {}),
@@ -43,28 +36,11 @@ export function createServer({ dayOf, shopOf, webRoot, shop, log, tls }: ServerP
   server.setErrorHandler<FastifyError>(answerFault);
   logRequests(server);
   closesGently(server);
-  healthRoutes(server, shop?.store);
+  healthRoutes(server, shop.store);
   servePage(server, webRoot);
-  demoRoutes(server, { dayOf, shopOf });
-  if (shop) {
-    const register = (api: FastifyInstance, _options: object, done: (fault?: Error) => void) => {
-      shopApi(api, shop).then(() => done(), done);
-    };
-    server.register(register, { prefix: '/api/v1' });
-  }
+  const register = (api: FastifyInstance, _options: object, done: (fault?: Error) => void) => {
+    shopApi(api, shop).then(() => done(), done);
+  };
+  server.register(register, { prefix: '/api/v1' });
   return server;
-}
-
-/** The demo workshop is invented, so it is open to anyone who reaches the server. */
-function demoRoutes(server: FastifyInstance, { dayOf, shopOf }: Pick<ServerParts, 'dayOf' | 'shopOf'>): void {
-  const demoDay = workedOutOnce(dayOf);
-  server.get('/api/v1/demo/day', (_request, reply) => {
-    reply.header('cache-control', 'no-cache');
-    return demoDay();
-  });
-  const demoShop = workedOutOnce(shopOf);
-  server.get('/api/v1/demo/shop', (_request, reply) => {
-    reply.header('cache-control', 'no-cache');
-    return demoShop();
-  });
 }

@@ -2,10 +2,10 @@ import type { FastifyInstance } from 'fastify';
 import { type Store, thrownFault } from '../workshop/index.js';
 
 /** Signs of life for whoever watches over the server: `/healthz` that the process runs, `/readyz` that it can work. */
-export function healthRoutes(server: FastifyInstance, store?: Store): void {
+export function healthRoutes(server: FastifyInstance, store: Store): void {
   server.get('/healthz', () => ({ status: 'ok' }));
   server.get('/readyz', async (_request, reply) => {
-    const trouble = store && (await storeTrouble(store));
+    const trouble = await storeTrouble(store);
     if (trouble === undefined) return { status: 'ready' };
     return reply.status(503).send({ status: 'not-ready', parts: [{ part: 'store', trouble }] });
   });

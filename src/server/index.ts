@@ -13,7 +13,7 @@ export { type ServerOptions, serverOptions, type WantedPlace } from './access/se
 export { exampleOf } from './api/example.js';
 export type { Asker, WayIn } from './asker.js';
 export { createServer, type ServerParts } from './create-server.js';
-export { startServer } from './main.js';
 export { type OpenServer, openServer } from './open-server.js';
+export { serveDemo } from './serve-demo.js';
 export { type OpenShop, type ShopToServe, serveShop } from './serve-shop.js';
 export { statusOf } from './statuses.js';

@@ -12,6 +12,7 @@ export function servePage(server: FastifyInstance, webRoot: string): void {
     server.register(fastifyStatic, {
       root: webRoot,
       cacheControl: false,
+      preCompressed: true,
       setHeaders: (reply, path) => {
         reply.header('cache-control', keptFor(path));
       },

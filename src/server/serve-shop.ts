@@ -3,8 +3,6 @@ import { fail, type Result, succeed } from '../core/foundation/index.js';
 import {
   type Clock,
   type ConsoleLink,
-  demoDay,
-  demoShop,
   firstOwner,
   newId,
   openStore,
@@ -29,7 +27,11 @@ export interface ShopToServe {
   /** This machine alone where left out; elsewhere only with a certificate. */
   readonly host?: string;
   readonly certificateFolder?: string;
+  /** Whether any free port will do where the wanted one is taken: no where left out, as tablets know the shop by its address. */
+  readonly elsewhere?: boolean;
   readonly log?: Log;
+  /** The folder of the built page; this package's own where left out. */
+  readonly webRoot?: string;
   /** What else works with the open records while the server does, such as backups; gives how to stop it. */
   readonly beside?: (store: Store, clock: Clock) => () => Promise<void>;
 }
@@ -74,7 +76,7 @@ async function openedStore(place: StorePlace): Promise<Result<Store, WorkshopFau
 
 async function serveStore(
   store: Store,
-  { port, log, beside }: ShopToServe,
+  { port, log, beside, webRoot, elsewhere = false }: ShopToServe,
   { host, names, secure, tls, authority, renewSoon }: ServerOptions,
 ): Promise<OpenShop> {
   const clock = await shopClock(store);
@@ -88,15 +90,13 @@ async function serveStore(
     ...(authority === undefined ? {} : { authority }),
   });
   const server = createServer({
-    dayOf: demoDay,
-    shopOf: demoShop,
-    webRoot: fileURLToPath(new URL('dist/web/', packageRoot())),
-    shop: { store, wayIn },
+    webRoot: webRoot ?? fileURLToPath(new URL('dist/web/', packageRoot())),
+    shop: { store, wayIn, clock },
     ...(log ? { log } : {}),
     ...(tls ? { tls } : {}),
   });
   const stopBeside = beside?.(store, clock);
-  const open = await openServer(server, port, { host, secure, elsewhere: false });
+  const open = await openServer(server, port, { host, secure, elsewhere });
   const clockSetBack = clock.setBack();
   return {
     ...open,

@@ -22,4 +22,9 @@ export class InsideTransaction {
       transaction.isOpen = false;
     }
   }
+
+  /** To be told when the store is closed: a storage that was ever used burdens every promise of the process until then. */
+  end(): void {
+    this.#current.disable();
+  }
 }

@@ -15,6 +15,7 @@ import { askAgain } from './ask-again.js';
 import { ledgerBreaches } from './ledger-check.js';
 import type { BalanceRow } from './ledger-tables.js';
 import { movementPage } from './movement-page.js';
+import { outflow } from './outflow.js';
 import type { LedgerReader, LedgerWriter } from './store.js';
 import { Overdrawn } from './store-faults.js';
 import type { Sql, Tables } from './tables.js';
@@ -44,6 +45,7 @@ export function createLedger(trx: Sql): LedgerWriter {
       return rows.map(asBalance);
     },
     movements: (query) => movementPage(trx, query),
+    outflow: (query) => outflow(trx, query),
     breaches: () => ledgerBreaches(trx),
     post: (movement) => post(trx, movement),
   };

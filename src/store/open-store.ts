@@ -99,6 +99,7 @@ async function storeOn(engine: Engine, onTrouble: (thrown: unknown) => void): Pr
         await watch.stop();
         await feed.settled();
         await engine.close();
+        inside.end();
       })();
       return closing;
     },

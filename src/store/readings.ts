@@ -1,5 +1,6 @@
 import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
+import { readingsByString } from './readings-by-string.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
 import { Taken } from './store-faults.js';
 import type { MeasurementRow, Sql, TallyRow, TrialStringRow } from './tables.js';
@@ -41,6 +42,7 @@ export function createReadings(trx: Sql): ReadingWriter {
         .execute();
       return pageOf(rows, walk, asTally);
     },
+    readingsByString: (query) => readingsByString(trx, query),
     addTrialString: (row) => addTrialString(trx, row),
     setVerdict: async (id, verdict) => {
       const { numUpdatedRows } = await trx

@@ -1,5 +1,5 @@
 import type { BodyOf, RecordKind, StoredRecord } from '../contract/index.js';
-import type { Balance, Movement, Unit } from '../core/stock/index.js';
+import type { Balance, Item, Movement, Unit } from '../core/stock/index.js';
 
 /** The shop's records in one database, SQLite or PostgreSQL: the same answers from both. */
 export interface Store {
@@ -153,6 +153,13 @@ export interface LedgerReader {
     readonly limit: number;
     readonly order?: 'newest' | 'oldest';
   }): Promise<Page<StoredMovement>>;
+  /** What movements of a kind took from all accounts of a prefix since a moment, such as wire used off spools; what came in is
+   * not set against it. */
+  outflow(query: {
+    readonly accountPrefix: string;
+    readonly what: string;
+    readonly since: string;
+  }): Promise<readonly { readonly item: Item; readonly unit: Unit; readonly quantity: number }[]>;
   /** Where the ledger breaks its laws, worked out anew from every entry; empty for a true one. Slow: for a check. */
   breaches(): Promise<readonly LedgerBreach[]>;
 }
@@ -216,6 +223,22 @@ export interface Tally {
   readonly by: string;
 }
 
+/** All readings of one quantity of one string. Strings that are no trial are told apart by the moment of writing down. */
+export interface StringReadings {
+  readonly runId: string;
+  readonly trialStringId: string | null;
+  /** Of the trial string; null for any other. */
+  readonly trialNumber: number | null;
+  readonly quantity: Measurement['quantity'];
+  /** At how many rotations; 0 where none was told. */
+  readonly rotations: number;
+  readonly readings: number;
+  /** m or kg. */
+  readonly mean: number;
+  /** When the first of them was written down. */
+  readonly at: string;
+}
+
 export interface ReadingQuery {
   readonly runId?: string;
   readonly after?: string;
@@ -230,6 +253,8 @@ export interface ReadingReader {
   measurements(query: ReadingQuery): Promise<Page<Measurement>>;
   /** Oldest first where no order is given. */
   tallies(query: ReadingQuery & { readonly lotId?: string }): Promise<Page<Tally>>;
+  /** What was measured of every string, readings of one quantity taken together; oldest first. `since`: read then or later. */
+  readingsByString(query: { readonly since?: string }): Promise<readonly StringReadings[]>;
 }
 
 export interface ReadingWriter extends ReadingReader {

@@ -3,16 +3,21 @@ import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { SessionProvider } from './api/session.js';
 import { THEME } from './look/index.js';
-import { ForceUnitProvider } from './parts/force-unit.js';
+import { keepShell } from './outbox/keep-shell.js';
 import { router } from './router.js';
+import { SightProvider } from './sight/sight.js';
+import { LanguageProvider } from './words/language.js';
 
 const place = document.getElementById('page');
 if (!place) throw new Error('Broken promise inside Tautwork: the page has no place to stand');
 
-/** The demo day does not change while the page is open. */
+/** Live events say what changed; a minute's age asks anew where they did not come. */
 const questions = new QueryClient({
-  defaultOptions: { queries: { staleTime: Number.POSITIVE_INFINITY, retry: 1, refetchOnWindowFocus: false } },
+  defaultOptions: {
+    queries: { staleTime: 60_000, retry: false, refetchOnWindowFocus: true, networkMode: 'always' },
+  },
 });
 
 createRoot(place).render(
@@ -24,11 +29,17 @@ createRoot(place).render(
       withCssVariables={false}
       withGlobalClasses={false}
     >
-      <QueryClientProvider client={questions}>
-        <ForceUnitProvider>
-          <RouterProvider router={router} />
-        </ForceUnitProvider>
-      </QueryClientProvider>
+      <LanguageProvider language="en">
+        <QueryClientProvider client={questions}>
+          <SessionProvider>
+            <SightProvider>
+              <RouterProvider router={router} />
+            </SightProvider>
+          </SessionProvider>
+        </QueryClientProvider>
+      </LanguageProvider>
     </MantineProvider>
   </StrictMode>,
 );
+
+keepShell();

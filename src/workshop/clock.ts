@@ -21,10 +21,33 @@ export const computerClock: Clock = { now: () => new Date().toISOString() };
 
 /**
  * The shop's clock: the computer's, held at the last moment written while the computer's is behind it, so that
- * nothing is ever written as earlier than what it follows.
+ * nothing is ever written as earlier than what it follows. That of an invented shop goes on from its last moment
+ * instead: its last day is today, whenever it is opened.
  */
 export async function shopClock(store: Store, computer: Clock = computerClock): Promise<ShopClock> {
-  let last = await store.read(lastWritten);
+  const written = await store.read(lastWritten);
+  return (await store.read(isInvented)) ? goingOn(written, computer) : neverBack(written, computer);
+}
+
+async function isInvented({ records }: Pick<ReadTransaction, 'records'>): Promise<boolean> {
+  const [settled] = await records.all('settings');
+  return settled?.body.invented ?? false;
+}
+
+function goingOn(written: string, computer: Clock): ShopClock {
+  const aheadMs = Date.parse(written) - Date.parse(computer.now());
+  let last = written;
+  return {
+    now: () => {
+      last = later(last, new Date(Date.parse(computer.now()) + aheadMs).toISOString());
+      return last;
+    },
+    setBack: () => undefined,
+  };
+}
+
+function neverBack(written: string, computer: Clock): ShopClock {
+  let last = written;
   return {
     now: () => {
       last = later(last, computer.now());

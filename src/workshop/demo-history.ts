@@ -1,16 +1,20 @@
-import { PLANTED_CAUSES, type PlantedCauses, workingDays } from '../../demo/index.js';
+import { DEMO_DATE, PLANTED_CAUSES, type PlantedCauses, workingDays } from '../../demo/index.js';
 import type { Shop } from '../core/day/index.js';
-import { type CalendarDate, seededChance } from '../core/foundation/index.js';
+import { addDays, type CalendarDate, seededChance } from '../core/foundation/index.js';
 import type { Store } from '../store/index.js';
 import { demoShop } from './demo.js';
 import type { Act, HistoryDay, InHand } from './demo-history/act.js';
 import { begin } from './demo-history/begin.js';
 import { actsOfChecking } from './demo-history/checking-day.js';
 import { actsAtDesk } from './demo-history/desk-day.js';
+import { actsOnEve } from './demo-history/eve-of-last-day.js';
 import { type Hands, hands } from './demo-history/hands.js';
-import { forgetEmptyLots, type HistoryBook } from './demo-history/history-book.js';
+import { fadeUse, forgetEmptyLots, type HistoryBook } from './demo-history/history-book.js';
+import { liveLastDay } from './demo-history/last-day.js';
 import { actsOfPacking } from './demo-history/packing-day.js';
+import { actsOfRequests } from './demo-history/requests.js';
 import { actsOfStockTaking } from './demo-history/stock-taking.js';
+import { actsOfMoving } from './demo-history/string-moves.js';
 import { actsOfWinding } from './demo-history/winding-day.js';
 import { type Ask, performMany } from './perform.js';
 import type { WorkshopFault } from './use-case.js';
@@ -19,8 +23,10 @@ export interface DemoHistoryWish {
   /** The same seed gives the same history, to the last id. */
   readonly seed?: number;
   readonly from?: CalendarDate;
-  /** The last day, included. */
+  /** The day that still goes on when the history ends. */
   readonly until?: CalendarDate;
+  /** Only so many days before the last one, those included on which the shop is shut; `from` does not matter then. */
+  readonly days?: number;
   /** The shop as it stands when its records begin; the invented workshop of this package where left out. */
   readonly shop?: Shop;
   readonly causes?: PlantedCauses;
@@ -29,9 +35,9 @@ export interface DemoHistoryWish {
 }
 
 export const DEMO_HISTORY = {
-  seed: 20_260_302,
+  seed: 20_260_303,
   from: '2026-03-02' as CalendarDate,
-  until: '2027-02-26' as CalendarDate,
+  until: DEMO_DATE,
 } as const;
 
 /** What stands in a shop that is not empty. */
@@ -48,7 +54,8 @@ export interface DemoHistoryTold {
 
 /**
  * Loads the invented workshop and its past into an empty store, day by day and each day in one transaction,
- * through the use cases that people ask. What a use case refuses is a fault of the history, and thrown.
+ * through the use cases that people ask. The last day ends at eleven in the morning, with everything under way. What a use
+ * case refuses is a fault of the history, and thrown.
  */
 export async function loadDemoHistory(
   store: Store,
@@ -56,7 +63,8 @@ export async function loadDemoHistory(
 ): Promise<DemoHistoryTold | ShopNotEmpty> {
   const table = await store.read(fullTable);
   if (table !== undefined) return { code: 'demo.shop-not-empty', table };
-  const { seed, from, until, causes = PLANTED_CAUSES, onProgress } = { ...DEMO_HISTORY, ...wish };
+  const { seed, until, causes = PLANTED_CAUSES, onProgress } = { ...DEMO_HISTORY, ...wish };
+  const from = wish.days === undefined ? (wish.from ?? DEMO_HISTORY.from) : addDays(until, -wish.days);
   const days = workingDays(from, until);
   const chance = seededChance(seed);
   const hand = hands(seededChance(seed + 1));
@@ -76,22 +84,34 @@ export async function loadDemoHistory(
   const book = await inOne(({ ask, tx }) => begin(ask, tx, { shop, causes, chance, hands: hand }));
   for (const [at, date] of days.entries()) {
     onProgress?.(at / days.length, date);
-    await inOne((inHand) => liveDay(inHand, { date, book }, hand));
+    const day = { date, book };
+    startDay(book);
+    await inOne((inHand) => {
+      const live = (acts: readonly Act[]) => doInTurn(inHand, { day, hand }, acts);
+      if (at === days.length - 1) return liveLastDay(day, live);
+      return live([...actsOfDay(day), ...(at === days.length - 2 ? actsOnEve(day) : [])]);
+    });
   }
   return { days: days.length, asked };
 }
 
 const EVENING_BEFORE = 60;
 
-async function liveDay(shop: InHand, day: HistoryDay, hand: Hands): Promise<void> {
-  startDay(day.book);
-  const acts: readonly Act[] = [
-    ...actsAtDesk(day),
-    ...actsOfWinding(day),
-    ...actsOfChecking(day),
-    ...actsOfPacking(day),
-    ...actsOfStockTaking(day),
-  ];
+const actsOfDay = (day: HistoryDay): readonly Act[] => [
+  ...actsAtDesk(day),
+  ...actsOfRequests(day),
+  ...actsOfWinding(day),
+  ...actsOfChecking(day),
+  ...actsOfPacking(day),
+  ...actsOfMoving(day),
+  ...actsOfStockTaking(day),
+];
+
+async function doInTurn(
+  shop: InHand,
+  { day, hand }: { readonly day: HistoryDay; readonly hand: Hands },
+  acts: readonly Act[],
+): Promise<void> {
   for (const { minute, by, work } of [...acts].sort((a, b) => a.minute - b.minute)) {
     hand.take(by, day.date, minute);
     await work(shop);
@@ -100,6 +120,7 @@ async function liveDay(shop: InHand, day: HistoryDay, hand: Hands): Promise<void
 
 function startDay(book: HistoryBook): void {
   forgetEmptyLots(book);
+  fadeUse(book);
   book.count.runsToday = 0;
 }
 

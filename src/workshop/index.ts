@@ -1,4 +1,4 @@
-export { DEMO_DATE } from '../../demo/index.js';
+export { DEMO_DATE, DEMO_PASSWORD, DEMO_PEOPLE, DEMO_PIN } from '../../demo/index.js';
 export type {
   JournalEntry,
   ListQuery,
@@ -17,23 +17,31 @@ export { openSessions, permissionsIn, type SignedIn } from './access/sessions.js
 export { pinSignIn, signIn, signOut } from './access/sign-in.js';
 export { type SlowHash, slowHash } from './access/slow-hash.js';
 export { tokenView } from './access/tokens.js';
+export { calibrationSeen } from './calibration/calibration-seen.js';
+export { recalibrate } from './calibration/recalibrate.js';
 export { type Clock, computerClock, type SetBack, type ShopClock, shopClock } from './clock.js';
 export { demoDay, demoFile, demoShop } from './demo.js';
 export { causesSeen, type Seen } from './demo-history/causes-seen.js';
-export { loadDemoHistory } from './demo-history.js';
+export { type DemoSignIn, letDemoPeopleIn } from './demo-history/let-demo-people-in.js';
+export { type DemoHistoryWish, loadDemoHistory } from './demo-history.js';
 export { inputProblems } from './input-problems.js';
 export { loadShop } from './load-shop.js';
+export { localClock } from './local-clock.js';
 export { newId } from './new-id.js';
 export { cancelOrder } from './orders/cancel-order.js';
-export { comingStrings } from './orders/coming-strings.js';
 export { answerComplaint, closeComplaint, registerComplaint, reopenComplaint } from './orders/complaints.js';
+export { dayOfShop } from './orders/day-of-shop.js';
 export { declineRequest } from './orders/decline-request.js';
 export { freezePlan } from './orders/freeze-plan.js';
 export { importOrders } from './orders/import-orders.js';
 export { openOrders } from './orders/open-orders.js';
 export { orderRequest } from './orders/order-request.js';
+export { rearrangePlan } from './orders/rearrange-plan.js';
+export { receiveRequest } from './orders/receive-request.js';
 export { resolveRequest } from './orders/resolve-request.js';
+export { runsUnderWay } from './orders/runs-under-way.js';
 export { saveOrder } from './orders/save-order.js';
+export { stringsInCheck } from './orders/strings-in-check.js';
 export { packageRoot } from './package-root.js';
 export { openPacks } from './packing/open-packs.js';
 export { pickString } from './packing/pick-string.js';
@@ -85,3 +93,13 @@ export { USUAL_KEEP } from './transfer/keep-rule.js';
 export { scheduleBackups } from './transfer/scheduled-backups.js';
 export type { Actor, AnyUseCase, UseCase, Work, WorkshopFault } from './use-case.js';
 export { useCase } from './use-case.js';
+export { cardOfRequest, type RequestToPrint } from './views/card-of-request.js';
+export { type LabelsSeen, labelOfPack, labelsOfOrder } from './views/labels-seen.js';
+export { needsSeen } from './views/needs.js';
+export { packingSeen } from './views/packing-seen.js';
+export { planSeen } from './views/plan-seen.js';
+export { search } from './views/search.js';
+export { shopNow } from './views/shop-now.js';
+export { daySeen, shopSeen } from './views/shop-seen.js';
+export { stringsLying } from './views/strings-lying.js';
+export { wireCovers } from './views/wire-needs.js';

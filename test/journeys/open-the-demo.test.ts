@@ -1,21 +1,27 @@
-import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import type { Day } from '../../src/core/day/index.js';
-import { startServer } from '../../src/server/index.js';
-import { demoFile } from '../../src/workshop/index.js';
+import { serveDemo } from '../../src/server/index.js';
+import { DEMO_PASSWORD, DEMO_PEOPLE } from '../../src/workshop/index.js';
 
-it('the server that npm start opens gives a day that accounts for every line of the demo orders', async () => {
-  const server = await startServer({ port: 0 });
+it('the demo workshop opens at work, to people who can sign in as the handbook says', async () => {
+  const served = await serveDemo({ port: 0, history: { days: 14 } });
+  if (!served.ok) throw new Error(served.fault.code);
+  const { url, close, firstLink } = served.value;
   try {
-    const answer = await fetch(new URL('/api/v1/demo/day', server.url));
-    expect(answer.status).toBe(200);
-    const day = (await answer.json()) as Day;
-    const lines = readFileSync(demoFile('orders.csv'), 'utf8').trim().split('\n').length - 1;
-    const accounted = new Set([...day.orders, ...day.faults].map(({ line }) => line));
-    expect(lines).toBeGreaterThan(100);
-    expect(accounted.size).toBe(lines);
-    expect(day.shop.invented).toBe(true);
+    expect(firstLink).toBeUndefined();
+    const entered = await fetch(`${url}api/v1/sign-in`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ name: DEMO_PEOPLE.owner.name, password: DEMO_PASSWORD }),
+    });
+    expect(entered.status).toBe(200);
+    const cookie = entered.headers
+      .getSetCookie()
+      .map((each) => each.split(';')[0])
+      .join('; ');
+    const ask = async (path: string) => (await fetch(`${url}api/v1/${path}`, { headers: { cookie } })).json();
+    expect(await ask('now')).toMatchObject({ today: '2027-03-01', invented: true });
+    expect(await ask('runs?state=running')).toMatchObject({ items: [{ state: 'running' }] });
   } finally {
-    await server.close();
+    await close();
   }
 });

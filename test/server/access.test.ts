@@ -3,7 +3,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FastifyInstance } from 'fastify';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Day, Shop } from '../../src/core/day/index.js';
 import { type AccessWayParts, accessWay, createServer } from '../../src/server/index.js';
 import { openStore } from '../../src/store/index.js';
 import { computerClock, firstOwner, newId, type Store, slowHash } from '../../src/workshop/index.js';
@@ -34,8 +33,6 @@ async function start(parts: Partial<AccessWayParts> = {}): Promise<void> {
   const wayIn = accessWay({ store, clock: computerClock, newId, slowHash: QUICK, secure: false, ...parts });
   server = createServer({
     webRoot: join(folder, 'no-page'),
-    dayOf: async () => ({}) as Day,
-    shopOf: async () => ({}) as Shop,
     shop: { store, wayIn },
     log: { level: 'info', stream: { write: (line) => logged.push(line) } },
   });

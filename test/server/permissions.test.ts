@@ -104,6 +104,7 @@ describe('each route of the API', () => {
       '/api/v1/sign-in',
       '/api/v1/sign-out',
       '/api/v1/this-device',
+      '/api/v1/who',
     ]);
   });
 

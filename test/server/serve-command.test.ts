@@ -1,39 +1,16 @@
-import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
-import { packageRoot } from '../../src/workshop/index.js';
+import { endServing, serve as serveIn } from './serving.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'tautwork-serve-'));
-const running: ChildProcess[] = [];
-afterEach(() => {
-  for (const child of running.splice(0)) child.kill('SIGKILL');
-});
+afterEach(endServing);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** Starts `tautwork serve` as a person does. */
-function serve(...words: string[]) {
-  const program = new URL('bin/tautwork.mjs', packageRoot()).pathname;
-  const child = spawn(process.execPath, [program, 'serve', '--port', '0', ...words], { cwd: folder });
-  running.push(child);
-  let out = '';
-  let said = '';
-  child.stdout.setEncoding('utf8').on('data', (part: string) => {
-    out += part;
-  });
-  child.stderr.setEncoding('utf8').on('data', (part: string) => {
-    said += part;
-  });
-  const ended = new Promise<number | null>((resolve) => child.once('close', resolve));
-  const seen = async (pattern: RegExp) => {
-    while (!pattern.test(out)) await new Promise((resolve) => child.stdout.once('data', resolve));
-    return pattern.exec(out)!;
-  };
-  return { child, ended, seen, out: () => out, said: () => said };
-}
+const serve = (...words: readonly string[]) => serveIn(folder, ...words);
 
 describe('tautwork serve', () => {
   it('opens a new shop, tells the owner how to get in, and again until that was done', async () => {

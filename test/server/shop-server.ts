@@ -3,7 +3,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FastifyInstance, RouteOptions } from 'fastify';
 import { PERMISSIONS, type Permission, type Role } from '../../src/contract/index.js';
-import type { Day, Shop } from '../../src/core/day/index.js';
 import { accessWay, createServer, type ServerParts, type WayIn } from '../../src/server/index.js';
 import { openStore } from '../../src/store/index.js';
 import {
@@ -58,8 +57,6 @@ export async function shopServer(options: Options = {}): Promise<ShopServer> {
   };
   const server = createServer({
     webRoot: join(folder, 'no-page'),
-    dayOf: async () => ({}) as Day,
-    shopOf: async () => ({}) as Shop,
     shop: { store, wayIn, ...(beatMs === undefined ? {} : { beatMs }) },
     ...others,
   });

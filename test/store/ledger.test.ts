@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
+  type Account,
   type Balance,
   countDifference,
+  type Entry,
   type Movement,
   makeStrings,
   moveStrings,
@@ -123,6 +125,43 @@ describe.each(engines())('the ledger on $name', (engine) => {
     }
   });
 
+  it('sums what movements of a kind took from accounts since a moment, and nothing else', async () => {
+    const taken = (what: string, at: string, account: Account, quantity: number) => {
+      const item = 'wire/outflow';
+      const entries: Entry[] = [
+        { account, item, lot: 'of', unit: 'mg', quantity: -quantity },
+        { account: 'wound-in', item, lot: 'of', unit: 'mg', quantity },
+        { account, item, lot: 'of', unit: 'mm', quantity: -quantity },
+        { account: 'wound-in', item, lot: 'of', unit: 'mm', quantity },
+      ];
+      return {
+        ...numbered({ what, reason: what === 'count' ? 'weighed' : '', ofKind: 'run', ofId: 'r', entries }),
+        at,
+      };
+    };
+    await store.write(async ({ ledger }) => {
+      await ledger.post({
+        ...numbered(receiveWire({ spoolId: 'of', wireId: 'outflow', mg: 900, unitWeightKgPerM: 0.001 })),
+        at: '2026-03-03T08:00:00.000Z',
+      });
+      await ledger.post(taken('use', '2026-03-03T09:00:00.000Z', 'spool/of', 100));
+      await ledger.post(taken('use', '2026-03-04T09:00:00.000Z', 'spool/of', 30));
+      await ledger.post(taken('count', '2026-03-04T10:00:00.000Z', 'spool/of', 7));
+      await ledger.post(taken('use', '2026-03-04T11:00:00.000Z', 'spool/of', 12));
+    });
+    const since = (moment: string) =>
+      store.read(({ ledger }) => ledger.outflow({ accountPrefix: 'spool/', what: 'use', since: moment }));
+    const own = (rows: Awaited<ReturnType<typeof since>>) =>
+      rows.filter(({ item, unit }) => item === 'wire/outflow' && unit === 'mg');
+    expect(own(await since('2026-03-04T00:00:00.000Z'))).toEqual([
+      { item: 'wire/outflow', unit: 'mg', quantity: 42 },
+    ]);
+    expect(own(await since('2026-03-01T00:00:00.000Z'))).toEqual([
+      { item: 'wire/outflow', unit: 'mg', quantity: 142 },
+    ]);
+    expect(own(await since('2026-03-05T00:00:00.000Z'))).toEqual([]);
+  });
+
   it('tells one balance: of a lot, of all lots, of wire by weight or by length', async () => {
     const lots = ['sum-1', 'sum-2'];
     for (const lotId of lots)
@@ -207,7 +246,7 @@ describe.each(engines())('the ledger on $name', (engine) => {
   it('sees it when a law was broken behind its back', async () => {
     const broken = await engine.open();
     try {
-      const thing = { item: 'string/46', lot: 'l', unit: 'pieces' };
+      const thing = { item: 'string/46', lot: 'of', unit: 'pieces' };
       await broken.write(async ({ tables }) => {
         const row = { at: AT, by: 'console', what: 'move', reason: '', of_kind: 'bin', of_id: 'a' };
         await tables.fill('movements', [

@@ -5,8 +5,28 @@ import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PLANTED_CAUSES, type PlantedCauses } from '../../demo/index.js';
 import type { CalendarDate } from '../../src/core/foundation/index.js';
-import type { Store } from '../../src/store/index.js';
-import { causesSeen, checkShop, exportShop, loadDemoHistory, type Seen } from '../../src/workshop/index.js';
+import type { ReadTransaction, Store } from '../../src/store/index.js';
+import {
+  causesSeen,
+  checkShop,
+  computerClock,
+  DEMO_DATE,
+  DEMO_PASSWORD,
+  DEMO_PEOPLE,
+  DEMO_PIN,
+  dayOfShop,
+  exportShop,
+  firstOwner,
+  letDemoPeopleIn,
+  loadDemoHistory,
+  newId,
+  perform,
+  type Seen,
+  saveSettings,
+  shopView,
+  signIn,
+  slowHash,
+} from '../../src/workshop/index.js';
 import { engines, type TestEngine } from '../store/harness.js';
 
 const sqlite = engines()[0] as TestEngine;
@@ -65,6 +85,165 @@ describe('the invented workshop and its past', () => {
 
   it('are loaded into no shop that holds anything', async () => {
     expect(await loadDemoHistory(store, WISH)).toMatchObject({ code: 'demo.shop-not-empty' });
+  });
+});
+
+describe('the invented workshop on its last day, after a fortnight', () => {
+  let store: Store;
+  beforeAll(async () => {
+    store = await sqlite.open();
+    expect(await loadDemoHistory(store, { days: 14 })).toMatchObject({ days: 11 });
+  });
+  const seen = <T>(look: (tx: ReadTransaction) => Promise<T>): Promise<T> => store.read(look);
+
+  it('is sound, and its last hand moved on the day of the demo', async () => {
+    expect(await checkShop(store)).toEqual({ integrity: [], ledger: [], isSound: true });
+    expect(await seen(async (tx) => (await tx.events.newest())?.at.slice(0, 10))).toBe(DEMO_DATE);
+  });
+
+  it('has a plan in force with runs on every machine: planned ones, one that goes on and one that was stopped', async () => {
+    await seen(async (tx) => {
+      const plans = await tx.records.all('plan', { state: 'in-force' });
+      expect(plans.map(({ body }) => body.date)).toEqual([DEMO_DATE]);
+      const planned = await tx.records.all('run', { state: 'planned' });
+      const machines = await tx.records.all('machine');
+      for (const { id, body } of machines)
+        expect(planned.filter((run) => run.body.machineId === id).length, body.name).toBeGreaterThan(0);
+      for (const state of ['running', 'paused']) {
+        const [run, ...others] = await tx.records.all('run', { state });
+        expect(others, state).toEqual([]);
+        expect(plans[0]!.body.runs.map(({ runId }) => runId)).toContain(run!.id);
+        const { items } = await tx.readings.tallies({ runId: run!.id, limit: 10 });
+        expect(items.map(({ outcome }) => outcome).sort()).toEqual(['good', 'scrap']);
+        expect(await tx.readings.trialStrings(run!.id)).toHaveLength(2);
+        for (const spoolId of run!.body.spoolIds)
+          expect((await tx.records.get('spool', spoolId))!.state).toBe('on-machine');
+      }
+      const today = (await tx.records.all('run', { state: 'closed' })).filter(
+        ({ body }) => body.closedAt?.slice(0, 10) === DEMO_DATE,
+      );
+      expect(today.length).toBeGreaterThan(0);
+    });
+  });
+
+  it('has a day that stands behind what is under way', async () => {
+    const { day } = await seen((tx) => dayOfShop(tx, { date: DEMO_DATE }));
+    const under = day.underWay!;
+    expect(under.length).toBeGreaterThan(5);
+    for (const run of day.plan.runs)
+      for (const busy of under.filter(({ machineId }) => machineId === run.machineId))
+        expect([run.setUpFrom.date, run.setUpFrom.minute] >= [busy.to.date, busy.to.minute]).toBe(true);
+  });
+
+  it('has letters that wait, an answer that is thought about, and one that was ordered', async () => {
+    const requests = await seen((tx) => tx.records.all('request'));
+    const states = requests.map(({ state }) => state);
+    expect(states.filter((state) => state === 'waiting')).toHaveLength(2);
+    expect(states).toContain('answered');
+    expect(states).toContain('ordered');
+  });
+
+  it('has orders that are late, and packs open for what is due today, one of them begun', async () => {
+    await seen(async (tx) => {
+      const received = await tx.records.all('order', { state: 'received' });
+      expect(received.some(({ body }) => body.due < DEMO_DATE)).toBe(true);
+      const packing = await tx.records.all('order', { state: 'packing' });
+      expect(packing.some(({ body }) => body.due === DEMO_DATE)).toBe(true);
+      const open = await tx.records.all('pack', { state: 'open' });
+      expect(
+        open.some(({ body: { picked, wanted } }) => picked.length > 0 && picked.length < wanted.length),
+      ).toBe(true);
+    });
+  });
+
+  it('has lots to look through, one on hold with its reason, and complaints that nobody answered', async () => {
+    await seen(async (tx) => {
+      expect((await tx.records.all('string-lot', { state: 'in-check' })).length).toBeGreaterThan(1);
+      const held = await tx.records.all('string-lot', { state: 'on-hold' });
+      expect(held.length).toBeGreaterThan(0);
+      for (const { body } of held) expect(body.holdReason).toMatch(/\w+ \w+/);
+      const complaints = await tx.records.all('complaint', { state: 'open' });
+      expect(complaints.length).toBeGreaterThanOrEqual(2);
+      for (const { body } of complaints.slice(-2))
+        expect((await tx.records.get('pack', body.packId!))!.state).toBe('shipped');
+    });
+  });
+
+  it('has damp air in the dry room, and a wire of which little is left beside what is in quarantine', async () => {
+    await seen(async (tx) => {
+      const { items } = await tx.records.list('dry-room-reading', { limit: 3 });
+      expect(items.map(({ body }) => body.relativeHumidity > 0.55)).toEqual([true, true, false]);
+      const held = await tx.records.all('spool', { state: 'quarantined' });
+      const short = held[0]!.body.wireId;
+      const { spools, wires } = await shopView(tx);
+      const name = (await tx.records.get('wire', short))!.body.name;
+      const left = spools.filter(({ wireId }) => wireId === name).reduce((sum, { netKg }) => sum + netKg, 0);
+      expect(left).toBeLessThan(1);
+      expect(wires.map(({ id }) => id)).toContain(name);
+    });
+  });
+
+  it('had strings carried to another bin, and a pack given up, in the weeks before', async () => {
+    const long = await sqlite.open();
+    await loadDemoHistory(long, { days: 70 });
+    await long.read(async (tx) => {
+      const done = new Set<string>();
+      let after: string | undefined;
+      do {
+        const page = await tx.journal.list({ limit: 500, ...(after === undefined ? {} : { after }) });
+        for (const { useCase } of page.items) done.add(useCase);
+        after = page.next;
+      } while (after !== undefined);
+      for (const useCase of ['move-strings', 'void-pack', 'receive-request', 'order-request'])
+        expect([...done]).toContain(useCase);
+    });
+  });
+});
+
+describe('people of the invented workshop', () => {
+  const CHEAP = slowHash({ N: 16, r: 1, p: 1 });
+  const parts = (store: Store) => ({ store, clock: computerClock, newId, slowHash: CHEAP });
+
+  it('cannot sign in until they are let in, and then each by the password that is told', async () => {
+    const store = await sqlite.open();
+    await loadDemoHistory(store, { days: 1 });
+    const { name } = DEMO_PEOPLE.packer;
+    const asked = { name, password: DEMO_PASSWORD };
+    expect(await signIn(parts(store), asked)).toMatchObject({ ok: false });
+    const letIn = await letDemoPeopleIn(store, CHEAP);
+    expect(letIn.map((person) => person.name)).toEqual(
+      Object.values(DEMO_PEOPLE).map((person) => person.name),
+    );
+    expect(new Set(letIn.flatMap(({ roles }) => roles))).toEqual(
+      new Set(['owner', 'adviser', 'winder', 'coiler', 'packer']),
+    );
+    expect(await signIn(parts(store), asked)).toMatchObject({ ok: true });
+    expect(await firstOwner(parts(store))).toBeUndefined();
+    // Whoever has a password keeps it.
+    expect(await letDemoPeopleIn(store, CHEAP)).toEqual([]);
+  });
+
+  it('are told in the handbook, with the password and the PIN of all of them', () => {
+    const page = readFileSync(new URL('../../docs/handbook/demo.md', import.meta.url), 'utf8');
+    for (const { name } of Object.values(DEMO_PEOPLE)) expect(page).toContain(name);
+    for (const secret of [DEMO_PASSWORD, DEMO_PIN]) expect(page).toContain(`\`${secret}\``);
+  });
+
+  it('are let into no shop that is not invented, whatever their names', async () => {
+    const store = await sqlite.open();
+    await loadDemoHistory(store, { days: 1 });
+    const [settled] = await store.read((tx) => tx.records.all('settings'));
+    const input = {
+      id: settled!.id,
+      expectedVersion: settled!.version,
+      body: { ...settled!.body, invented: false },
+    };
+    const actor = { by: 'console', permissions: new Set(['shop.edit'] as const) };
+    const saved = await perform(store, saveSettings, { actor, clock: computerClock, newId, input });
+    expect(saved.ok).toBe(true);
+    expect(await letDemoPeopleIn(store, CHEAP)).toEqual([]);
+    const { name } = DEMO_PEOPLE.owner;
+    expect(await signIn(parts(store), { name, password: DEMO_PASSWORD })).toMatchObject({ ok: false });
   });
 });
 

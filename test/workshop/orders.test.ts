@@ -2,16 +2,18 @@ import { readFile } from 'node:fs/promises';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { BodyOf, InputOf, StoredRecord } from '../../src/contract/index.js';
 import type { SetUpNow } from '../../src/core/day/index.js';
-import type { PlayerRequest } from '../../src/core/orders/index.js';
+import { keysOf, type PlayerRequest, requestAnswerer } from '../../src/core/orders/index.js';
 import type { ReadTransaction } from '../../src/store/index.js';
 import {
   abandonRun,
   answerComplaint,
   cancelOrder,
+  cardOfRequest,
+  changeSpool,
   closeComplaint,
   closeRun,
-  comingStrings,
   DEMO_DATE,
+  dayOfShop,
   declineRequest,
   demoDay,
   demoFile,
@@ -24,10 +26,14 @@ import {
   orderRequest,
   pickString,
   planRun,
+  receiveRequest,
+  receiveSpool,
+  recordTally,
   registerComplaint,
   releaseLot,
   reopenComplaint,
   resolveRequest,
+  runsUnderWay,
   saveOrder,
   sealPack,
   shipOrder,
@@ -35,6 +41,7 @@ import {
   shopView,
   startRun,
   stepRecipe,
+  stringsInCheck,
   unpickString,
   voidPack,
 } from '../../src/workshop/index.js';
@@ -77,6 +84,48 @@ for (const engine of ENGINES) {
       expect(Math.abs(totalTensionN / 450 - 1)).toBeLessThan(0.05);
       const recipes = await desk.store.read((tx) => tx.records.all('recipe'));
       for (const { recipeId } of strings) expect(recipes.map(({ id }) => id)).toContain(recipeId);
+    });
+
+    it('may wait before it is answered', async () => {
+      const { id, ...asked } = letter();
+      const waiting = await desk.must(receiveRequest, { id, ...asked });
+      expect(waiting).toMatchObject({ state: 'waiting', body: asked });
+      expect(waiting.body).not.toHaveProperty('answer');
+      const order = { requestId: id, expectedVersion: 1, orderId: newId(), number: 'Q-0', due: '2027-03-20' };
+      expect(await desk.refused(orderRequest, order)).toMatchObject({
+        code: 'lifecycle.step-refused',
+        state: 'waiting',
+      });
+      const answered = await desk.must(resolveRequest, { id, expectedVersion: 1, ...asked });
+      expect(answered).toMatchObject({ state: 'answered', version: 2 });
+      expect(answered.body.answer!.strings).toHaveLength(6);
+    });
+
+    it('is answered with the set that was chosen of the best, its figures and warnings as they were told', async () => {
+      const { request, ...rest } = letter();
+      const shop = await desk.store.read(shopView);
+      const answer = requestAnswerer(shop)({ request, quantity: rest.quantity, count: 3 });
+      if (!answer.ok) throw new Error('the shop can answer');
+      const third = answer.value.sets[2]!;
+      const chosen = keysOf(third, answer.value);
+      const asked = await desk.must(resolveRequest, { ...rest, request, chosen: [...chosen] });
+      const { strings, figures, totalTensionN } = asked.body.answer!;
+      expect(strings.map(({ stringKey }) => stringKey)).toEqual(chosen);
+      expect(figures.map(({ tensionN }) => tensionN)).toEqual(third.strings.map(({ tensionN }) => tensionN));
+      expect(totalTensionN).toBeCloseTo(
+        figures.reduce((sum, { tensionN }) => sum + tensionN, 0),
+        9,
+      );
+      const card = await desk.store.read((tx) => cardOfRequest(tx, asked.id));
+      expect(card).toMatchObject({ request: asked.body, shop: { name: shop.name } });
+    });
+
+    it('is not answered with a set that is none of the best', async () => {
+      const [first, ...others] = (await desk.must(resolveRequest, letter())).body.answer!.strings;
+      const chosen = [first!.stringKey.replace(/^\S+/, '17'), ...others.map(({ stringKey }) => stringKey)];
+      expect(await desk.refused(resolveRequest, { ...letter(), chosen })).toEqual({
+        code: 'request.set-not-offered',
+      });
     });
 
     it('can be answered anew, as long as nobody ordered it', async () => {
@@ -489,6 +538,60 @@ for (const engine of ENGINES) {
       expect(planned(frozen.plan, key)).toBe(planned(first, key) - begun.body.quantity);
     });
 
+    it('stands behind a run that goes on: its machine is busy and its strings come', async () => {
+      const run = (await desk.store.read((tx) => tx.records.all('run', { state: 'running' })))[0]!;
+      const { machineId, quantity, stringKey } = run.body;
+      await desk.must(recordTally, {
+        id: newId(),
+        runId: run.id,
+        station: 'winder',
+        outcome: 'good',
+        reason: '',
+        count: 5,
+      });
+      const { day, book, standing } = await desk.store.read(async (tx) => {
+        const { day, book } = await dayOfShop(tx, { date: DEMO_DATE });
+        return { day, book, standing: await runsUnderWay(tx, book) };
+      });
+      expect(standing.find(({ id }) => id === run.id)).toMatchObject({ state: 'running', made: 5 });
+      const busy = day.underWay!.find(({ runId }) => runId === run.id)!;
+      expect(busy).toMatchObject({ quantity, stringKey });
+      expect(book.records.machine.byName.get(busy.machineId)!.id).toBe(machineId);
+      const after = day.plan.runs.filter((each) => each.machineId === busy.machineId);
+      for (const { setUpFrom } of after)
+        expect([setUpFrom.date, setUpFrom.minute] >= [busy.to.date, busy.to.minute]).toBe(true);
+      // Planned for good, the plan keeps what it stands behind.
+      const frozen = await desk.must(freezePlan, { id: newId(), date: DAY });
+      expect(frozen.plan.body.underWay).toMatchObject([{ runId: run.id, machineId }]);
+    });
+
+    it('knows which spools a run has, and the wire that is off the books for it already', async () => {
+      const [run] = await desk.store.read((tx) => tx.records.all('run', { state: 'running' }));
+      const oldSpoolId = run!.body.spoolIds[0]!;
+      const { spool, wire, heldMg } = await desk.store.read(async (tx) => {
+        const spool = (await tx.records.get('spool', oldSpoolId))!;
+        const wire = (await tx.records.get('wire', spool.body.wireId))!;
+        const heldMg = await tx.ledger.balance(`spool/${spool.id}`, `wire/${wire.id}`);
+        return { spool, wire, heldMg };
+      });
+      const newSpoolId = newId();
+      await desk.must(receiveSpool, {
+        id: newSpoolId,
+        wireId: wire.id,
+        name: 'fresh spool',
+        lot: 'fresh lot',
+        grossKg: 3,
+        tareKg: 0,
+      });
+      const change = { runId: run!.id, expectedVersion: run!.version, oldSpoolId, newSpoolId };
+      const oldGrossKg = (heldMg - 100_000) / 1e6 + spool.body.tareKg;
+      expect(await desk.must(changeSpool, { ...change, oldGrossKg })).toMatchObject({ usedMg: 100_000 });
+      const [known] = await desk.store.read(async (tx) => runsUnderWay(tx, await shopBook(tx)));
+      expect(known!.takenKg[wire.body.name]).toBeCloseTo(0.1, 9);
+      expect(known!.spoolIds).toContain('fresh spool');
+      expect(known!.spoolIds).not.toContain(spool.body.name);
+    });
+
     it('tells of orders that will be late, and leaves out those whose strings nobody can make any more', async () => {
       const recipes = await desk.store.read((tx) => tx.records.all('recipe'));
       const deep = recipes.find(({ body }) => body.name === 'nickel-plated-steel 54')!;
@@ -536,22 +639,28 @@ for (const engine of ENGINES) {
       ]);
     });
 
-    it('counts a lot in check as coming, not as lying on the shelf, until it is released', async () => {
+    it('counts a run as coming, then its lot in check, and as lying on the shelf once that is released', async () => {
       const { runs } = await desk.must(freezePlan, { id: newId(), date: '2027-03-01' });
       const run = runs[0]!;
       const mine = (rows: readonly { readonly lot: string }[]) =>
         rows.filter(({ lot }) => lot === run.body.name);
       const look = () =>
         desk.store.read(async (tx) => ({
-          coming: mine(await comingStrings(tx)),
+          underWay: (await runsUnderWay(tx, await shopBook(tx))).filter(({ id }) => id === run.id),
+          inCheck: mine(await stringsInCheck(tx)),
           shelf: mine((await shopView(tx)).strings),
         }));
-      const row = { spec: run.body.spec, count: run.body.quantity };
-      expect(await look()).toEqual({ coming: [expect.objectContaining(row)], shelf: [] });
+      const { spec, quantity } = run.body;
+      const row = expect.objectContaining({ spec, count: quantity });
+      expect(await look()).toEqual({
+        underWay: [expect.objectContaining({ spec, quantity, state: 'planned', made: 0 })],
+        inCheck: [],
+        shelf: [],
+      });
       const lot = await windToCheck(desk, run);
-      expect(await look()).toEqual({ coming: [expect.objectContaining(row)], shelf: [] });
+      expect(await look()).toEqual({ underWay: [], inCheck: [row], shelf: [] });
       await desk.must(releaseLot, { lotId: lot.id, expectedVersion: lot.version, reason: 'measured' });
-      expect(await look()).toEqual({ coming: [], shelf: [expect.objectContaining(row)] });
+      expect(await look()).toEqual({ underWay: [], inCheck: [], shelf: [row] });
     });
 
     it('a machine stays set up as it was last begun on, however many runs are planned and given up', async () => {
@@ -581,7 +690,7 @@ for (const engine of ENGINES) {
       const id = newId();
       const open = await desk.must(registerComplaint, {
         id,
-        player: 'Ebodra Winnowbeck',
+        player: 'Emidra Winnowbeck',
         text: 'dull',
         faultCode: 'dull',
       });
@@ -601,7 +710,7 @@ for (const engine of ENGINES) {
     });
 
     it('leads to a pack and a lot that are there, the lot one of the pack’s', async () => {
-      const words = { player: 'Ebodra Winnowbeck', text: 'broke at the ball', faultCode: 'broke' };
+      const words = { player: 'Emidra Winnowbeck', text: 'broke at the ball', faultCode: 'broke' };
       const nowhere = newId();
       expect(await desk.refused(registerComplaint, { id: newId(), ...words, packId: nowhere })).toEqual({
         code: 'record.missing',

@@ -1,7 +1,14 @@
 import type { Command } from 'commander';
 import { workshopFaultWords } from '../../contract/index.js';
 import type { OpenShop } from '../../server/index.js';
-import { type Clock, type Store, scheduleBackups, USUAL_KEEP } from '../../workshop/index.js';
+import {
+  type Clock,
+  type Store,
+  scheduleBackups,
+  USUAL_KEEP,
+  type WorkshopFault,
+} from '../../workshop/index.js';
+import { demoSignInWords } from '../demo-sign-in-words.js';
 import { Refusal } from '../inputs.js';
 import { numberOption } from '../options.js';
 import { storePlace } from '../store-place.js';
@@ -53,13 +60,22 @@ interface Opened {
 
 async function demo(port: number): Promise<Opened> {
   // Loaded when asked for: the other commands should not wait for a server they never open.
-  const { startServer } = await import('../../server/index.js');
-  const open = await startServer({ port });
+  const { serveDemo } = await import('../../server/index.js');
+  const served = await serveDemo({ port, history: A_FORTNIGHT });
+  if (!served.ok) throw refusalOf(served.fault);
+  const { url, close } = served.value;
   return {
-    tell: (terminal) => terminal.print(`The demo workshop is open at ${open.url} (stop with Ctrl+C).`),
-    close: open.close,
+    tell: (terminal) => {
+      terminal.print(
+        `The demo workshop is open at ${url} (stop with Ctrl+C; what was done in it is then gone). ${demoSignInWords()}`,
+      );
+    },
+    close,
   };
 }
+
+/** Enough of a past to look at, and made in a second or two. */
+const A_FORTNIGHT = { days: 14 };
 
 async function shop(
   terminal: Terminal,
@@ -82,12 +98,14 @@ async function shop(
   }).catch((thrown: unknown) => {
     throw portRefusal(port, thrown) ?? thrown;
   });
-  if (!served.ok) {
-    const { what, mend } = workshopFaultWords(served.fault);
-    throw new Refusal(`${what} ${mend}`);
-  }
+  if (!served.ok) throw refusalOf(served.fault);
   const open = served.value;
   return { tell: (told) => tellOpened(told, open), close: open.close };
+}
+
+function refusalOf(fault: WorkshopFault): Refusal {
+  const { what, mend } = workshopFaultWords(fault);
+  return new Refusal(`${what} ${mend}`);
 }
 
 function tellOpened(terminal: Terminal, { url, firstLink, clockSetBack, renewSoon }: OpenShop): void {

@@ -1,5 +1,6 @@
 import type { Static, TSchema } from 'typebox';
 import type { Permission } from '../permissions.js';
+import { closed } from '../schemas/pieces.js';
 import {
   balanceAnswer,
   journalAnswer,
@@ -11,6 +12,9 @@ import {
   trialStringAnswer,
   wholeAnswer,
 } from './answers.js';
+import { calibrationAnswer, calibrationQuery } from './calibration.js';
+import { needsAnswer, needsQuery, wireCoverAnswer, wireCoverQuery } from './needs.js';
+import { planViewAnswer, planViewQuery } from './plan-view.js';
 import {
   balancesQuery,
   journalQuery,
@@ -20,9 +24,20 @@ import {
   talliesQuery,
   trialStringsQuery,
 } from './queries.js';
+import {
+  dayViewAnswer,
+  dayViewQuery,
+  nowAnswer,
+  packingRollAnswer,
+  searchAnswer,
+  searchQuery,
+  shopViewAnswer,
+  stringsLyingAnswer,
+  stringsLyingQuery,
+} from './views.js';
 
 /** What is read but is no record of its own, by the name of its path: the ledger, the readings of the floor, the journal, the
- * lives of records. */
+ * lives of records; and what is worked out from them. */
 export const READINGS = {
   balances: reading({
     summary: 'What lies where: each balance that is not zero.',
@@ -65,6 +80,68 @@ export const READINGS = {
     permission: 'shop.read',
     query: livesQuery,
     answer: wholeAnswer(lifeAnswer),
+  }),
+  now: reading({
+    summary: "The shop's name, its moment and its day.",
+    permission: 'shop.read',
+    query: closed({}),
+    answer: nowAnswer,
+  }),
+  'shop-view': reading({
+    summary: 'The whole shop as it stands: wires, machines, recipes, sets, shelf, spools, rules and rates.',
+    permission: 'shop.read',
+    query: closed({}),
+    answer: shopViewAnswer,
+  }),
+  'day-view': reading({
+    summary: "A day's work worked out anew from what stands open: orders, runs, wire to pull, roll, costs.",
+    permission: 'plan.read',
+    query: dayViewQuery,
+    answer: dayViewAnswer,
+  }),
+  'packing-roll': reading({
+    summary:
+      'What packing goes by: orders that are open, their packs, bins, and every lot that lies in them.',
+    permission: 'pack.work',
+    query: closed({}),
+    answer: packingRollAnswer,
+  }),
+  'plan-view': reading({
+    summary: "A day's plan as it is in force, or as it would be if it were settled now, with its runs.",
+    permission: 'plan.read',
+    query: planViewQuery,
+    answer: planViewAnswer,
+  }),
+  needs: reading({
+    summary: 'What needs a person now, of what one may read.',
+    permission: 'shop.read',
+    query: needsQuery,
+    answer: needsAnswer,
+  }),
+  'strings-lying': reading({
+    summary: 'What lies in the bins, lot by lot, lots in check and on hold too.',
+    permission: 'stock.read',
+    query: stringsLyingQuery,
+    answer: stringsLyingAnswer,
+  }),
+  'wire-cover': reading({
+    summary: 'Each wire of the shop: what is on hand, what was used of late, and how many days it lasts so.',
+    permission: 'stock.read',
+    query: wireCoverQuery,
+    answer: wireCoverAnswer,
+  }),
+  calibration: reading({
+    summary:
+      'What measured strings teach of how wrap sits: families, predicted against measured, outliers, what to measure next.',
+    permission: 'recipe.read',
+    query: calibrationQuery,
+    answer: calibrationAnswer,
+  }),
+  search: reading({
+    summary: 'Records whose name, number, lot or player holds a text, of the kinds that one may read.',
+    permission: 'shop.read',
+    query: searchQuery,
+    answer: searchAnswer,
   }),
 } as const;
 

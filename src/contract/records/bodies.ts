@@ -1,6 +1,6 @@
-import Type from 'typebox';
+import Type, { type Static } from 'typebox';
 import { ROLES } from '../permissions.js';
-import { clock, placementReason } from '../schemas/day.js';
+import { clock, placementReason, runUnderWay, warning } from '../schemas/day.js';
 import {
   closed,
   date,
@@ -37,6 +37,19 @@ const resolvedString = closed({
   recipeId: id,
 });
 
+const answerFigures = closed({
+  position: wholeFrom(1, '1 is the treble'),
+  speakingLengthM: positive('m'),
+  frequencyHz: positive('Hz'),
+  tensionN: positive('N'),
+  wishedTensionN: positive('N'),
+  stressShare: Type.Optional(positive('of the strength of its wire')),
+  bendForceN: Type.Optional(positive('to bend a whole tone at the 12th fret, N')),
+  liked: Type.Optional(
+    closed({ tensionN: positive('N'), bendForceN: Type.Optional(positive('N')) }, 'what is liked does there'),
+  ),
+});
+
 const orderLine = closed({
   lineNumber: wholeFrom(1, 'within the order'),
   kind: oneOf(['stock', 'custom', 'request']),
@@ -70,6 +83,20 @@ const planLine = closed({
   runId: Type.Optional(id),
 });
 
+export const PULL_UNITS = ['N', 'lbf', 'kgf'] as const;
+export const LENGTH_UNITS = ['in', 'mm'] as const;
+
+/** How a person wishes to see figures, on whatever screen. */
+export const sight = closed({
+  pull: oneOf(PULL_UNITS),
+  length: oneOf(LENGTH_UNITS),
+  locale: Type.String({
+    maxLength: 35,
+    description: 'of dates and numbers (BCP 47); empty: as the browser has it',
+  }),
+});
+export type Sight = Static<typeof sight>;
+
 /** What each kind of record holds. Quantities on hand are not here: they are the ledger's. */
 export const BODIES = {
   wire: wireBody,
@@ -82,12 +109,17 @@ export const BODIES = {
     certificate: Type.Optional(certificate),
     machineId: Type.Optional(id),
     weighed: Type.Optional(
-      closed({ grossKg: positive('with its wire, kg'), at: instant }, 'the last time on the scale'),
+      closed({ grossKg: notNegative('with its wire, kg'), at: instant }, 'the last time on the scale'),
     ),
     holdReason: Type.Optional(text('why it is in quarantine')),
   }),
   machine: machineBody,
-  person: closed({ name: text(), roles: Type.Array(oneOf(ROLES)), active: Type.Boolean() }),
+  person: closed({
+    name: text(),
+    roles: Type.Array(oneOf(ROLES)),
+    active: Type.Boolean(),
+    sight: Type.Optional(sight),
+  }),
   instrument: closed({
     name: text(),
     scaleLengthsM: Type.Array(positive('m'), { minItems: 1 }),
@@ -104,7 +136,14 @@ export const BODIES = {
     quantity: wholeFrom(1, 'sets'),
     request: playerRequest,
     answer: Type.Optional(
-      closed({ setName: text(), strings: Type.Array(resolvedString), totalTensionN: positive('N') }),
+      closed({
+        setName: text(),
+        strings: Type.Array(resolvedString),
+        figures: Type.Array(answerFigures, { description: 'as the player was told them, treble first' }),
+        totalTensionN: positive('N'),
+        likedTensionN: Type.Optional(positive('of the set that is liked, where it is liked, N')),
+        warnings: Type.Array(warning),
+      }),
     ),
     orderId: Type.Optional(id),
   }),
@@ -202,6 +241,11 @@ export const BODIES = {
   plan: closed({
     date,
     runs: Type.Array(planLine, { description: 'in the order in which set-up begins' }),
+    underWay: Type.Optional(
+      Type.Array(closed({ ...runUnderWay.properties, runId: id, machineId: id }), {
+        description: 'runs settled before, which these stand behind',
+      }),
+    ),
     note: Type.String(),
   }),
   settings: closed({
@@ -210,5 +254,20 @@ export const BODIES = {
     rules,
     rates,
     seat: Type.Optional(seatModel),
+    limits: Type.Optional(
+      closed(
+        {
+          dryRoom: Type.Optional(
+            closed({
+              leastC: Type.Number({ minimum: -40, maximum: 80 }),
+              mostC: Type.Number({ minimum: -40, maximum: 80 }),
+              mostHumidity: Type.Number({ exclusiveMinimum: 0, maximum: 1, description: 'share' }),
+            }),
+          ),
+          wireCoverDays: Type.Optional(positive('days of use below which wire is to be ordered')),
+        },
+        'past which a person is told; where left out, common practice holds',
+      ),
+    ),
   }),
 } as const;

@@ -20,7 +20,7 @@ const resolvedString = closed({
   ),
 });
 
-const warning = Type.Union([
+export const warning = Type.Union([
   closed({ code: Type.Literal('neck-load'), totalN: positive('N'), referenceN: positive('N') }),
   closed({ code: Type.Literal('octaves-assumed'), tuning: text() }),
   closed({
@@ -40,6 +40,7 @@ const lateReason = Type.Union([
   closed({ kind: Type.Literal('due-already-past'), due: date }),
   closed({ kind: Type.Literal('machine-full'), machineId: text(), lotId: text() }),
   closed({ kind: Type.Literal('too-short-notice'), lotId: text(), minutesNeeded: positive('min') }),
+  closed({ kind: Type.Literal('waits-for-run'), machineId: text(), run: text('settled before this plan') }),
 ]);
 
 const order = closed({
@@ -109,6 +110,7 @@ export const placementReason = Type.Union([
   closed({ kind: Type.Literal('only-machine') }),
   closed({ kind: Type.Literal('weighed'), aheadOf: text('lot that is due earlier') }),
   closed({ kind: Type.Literal('fills-bin') }),
+  closed({ kind: Type.Literal('by-hand') }),
 ]);
 
 const run = closed({
@@ -141,6 +143,16 @@ const plan = closed({
       busyShareToday: share('of its minutes on duty'),
     }),
   ),
+});
+
+export const runUnderWay = closed({
+  runId: text(),
+  name: text('as the floor calls it'),
+  machineId: text(),
+  stringKey: text(),
+  quantity: wholeFrom(0, 'good strings that it brings'),
+  from: clock,
+  to: clock,
 });
 
 const wirePull = closed({
@@ -209,6 +221,9 @@ export const DaySchema = Type.Object(
       { description: 'what bins lack and cannot be made now' },
     ),
     plan,
+    underWay: Type.Optional(
+      Type.Array(runUnderWay, { description: 'runs settled before, which the plan stands behind' }),
+    ),
     sheets: Type.Array(setUpSheet, { description: 'one for every run that starts on the day' }),
     wirePulls: Type.Array(wirePull),
     roll,

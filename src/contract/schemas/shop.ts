@@ -208,13 +208,43 @@ export const rates = closed({
   runScrapShare: within(0, 1, 'share of good strings'),
 });
 
-export const seatModel = closed({
+const seatFigures = {
   massSeat: estimate,
   caliperSeat: estimate,
   flattening: estimate,
   axialShare: estimate,
   bendingShare: estimate,
+  extraGap: Type.Optional(estimate),
+  correlations: Type.Optional(
+    Type.Array(Type.Number({ minimum: -1, maximum: 1 }), {
+      minItems: 10,
+      maxItems: 10,
+      description:
+        'of massSeat, caliperSeat, flattening, extraGap and axialShare, row by row below the diagonal',
+    }),
+  ),
   state: oneOf(['predicted', 'calibrated']),
+};
+
+export const seatFamily = closed({
+  coreShape: oneOf(['round', 'hex']),
+  wrapAlloy: oneOf(ALLOYS),
+  wrapBand: oneOf(['thin', 'middle', 'thick'], 'of the outermost wrap wire'),
+});
+
+export const seatModel = closed({
+  ...seatFigures,
+  families: Type.Optional(
+    Type.Array(
+      closed({
+        ...seatFigures,
+        family: seatFamily,
+        machineId: Type.Optional(text('left out: on whichever machine')),
+        strings: wholeFrom(0, 'measured strings that it was learned from'),
+      }),
+      { description: 'families of strings that more is known of; they stand in place of the rest' },
+    ),
+  ),
 });
 
 /** The file that a shop keeps of itself: `--shop FILE`. Lengths in metres, money in minor units. */

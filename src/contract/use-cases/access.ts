@@ -1,6 +1,6 @@
 import Type from 'typebox';
 import { PERMISSIONS, ROLES, TOKEN_SCOPES } from '../permissions.js';
-import { id, instant } from '../records/bodies.js';
+import { id, instant, sight } from '../records/bodies.js';
 import { recordSchema } from '../records/record-schema.js';
 import { closed, oneOf, text, wholeFrom } from '../schemas/pieces.js';
 import { secretText } from '../schemas/secret.js';
@@ -75,6 +75,15 @@ export const changePerson = defineUseCase({
   output: personRecord,
 });
 
+export const saveSight = defineUseCase({
+  name: 'save-sight',
+  summary: 'Settles in which units, and by whose customs of dates and numbers, one sees figures oneself',
+  permission: 'events.read',
+  path: '/me/sight',
+  input: sight,
+  output: sight,
+});
+
 export const enrolDevice = defineUseCase({
   name: 'enrol-device',
   summary: 'Enrols the tablet or computer that asks, so that people may sign in on it with a PIN',
@@ -138,6 +147,18 @@ export const revokeToken = defineUseCase({
   output: ended,
 });
 
+const thisDevice = closed({
+  device: closed({ id, name: text() }),
+  people: Type.Array(closed({ id, name: text() }), { description: 'who may sign in here with a PIN' }),
+});
+const me = closed({
+  by: text('as the journal names whoever asks'),
+  person: closed({ id, name: text(), roles: Type.Array(oneOf(ROLES)) }),
+  permissions: Type.Array(oneOf(PERMISSIONS)),
+  sight: Type.Optional(sight),
+  session: Type.Optional(closed({ id, via, expiresAt: instant })),
+});
+
 /** What the server asks and answers about signing in. These are no use cases: they come before anyone is known, or must
  * remember a failure although nothing was done. */
 export const ACCESS_SCHEMAS = {
@@ -151,16 +172,12 @@ export const ACCESS_SCHEMAS = {
     permissions: Type.Array(oneOf(PERMISSIONS), { description: 'what may be done in this session' }),
     session: closed({ id, via, expiresAt: instant }),
   }),
-  me: closed({
-    by: text('as the journal names whoever asks'),
-    person: closed({ id, name: text(), roles: Type.Array(oneOf(ROLES)) }),
-    permissions: Type.Array(oneOf(PERMISSIONS)),
-    session: Type.Optional(closed({ id, via, expiresAt: instant })),
-  }),
+  me,
   done: closed({ done: Type.Literal(true) }),
-  thisDevice: closed({
-    device: closed({ id, name: text() }),
-    people: Type.Array(closed({ id, name: text() }), { description: 'who may sign in here with a PIN' }),
+  thisDevice,
+  who: closed({
+    me: Type.Optional(me),
+    device: Type.Optional(thisDevice),
   }),
   enrolled: closed({ device: deviceView }),
   devices: closed({ items: Type.Array(deviceView) }),

@@ -1,5 +1,6 @@
 import type { UseCaseDefinition } from '../use-case.js';
 import * as access from './access.js';
+import * as calibration from './calibration.js';
 import * as orders from './orders.js';
 import * as packing from './packing.js';
 import * as production from './production.js';
@@ -9,7 +10,15 @@ import * as stock from './stock.js';
 /** Enrolling a device sets its cookie, so the server answers it otherwise than the use case does. */
 const { enrolDevice: _setsACookie, ...accessCases } = access;
 
-const ALL = { ...accessCases, ...orders, ...packing, ...production, ...shop, ...stock } as const;
+const ALL = {
+  ...accessCases,
+  ...calibration,
+  ...orders,
+  ...packing,
+  ...production,
+  ...shop,
+  ...stock,
+} as const;
 type All = typeof ALL;
 
 /** Every definition of a use case, by its name. */

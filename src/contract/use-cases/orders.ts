@@ -13,19 +13,39 @@ const quantity = wholeWithin(1, 10_000, 'sets');
 
 /* ---- requests ---- */
 
+const asked = {
+  player: text(),
+  letter: Type.String({ maxLength: 20_000, description: 'what the player wrote' }),
+  quantity,
+  request: playerRequest,
+};
+
+export const receiveRequest = defineUseCase({
+  name: 'receive-request',
+  summary: 'Write down what a player asks for; it waits until somebody answers',
+  permission: 'request.resolve',
+  path: '/requests/receive',
+  input: closed({ id, ...asked }),
+  output: request,
+});
+
 export const resolveRequest = defineUseCase({
   name: 'resolve-request',
   summary:
-    "Answer a player's request with the set of the shop that fits best; a request may be answered anew",
+    "Answer a player's request with the set of the shop that fits best, or another of the best; it may be answered anew",
   permission: 'request.resolve',
   path: '/requests/resolve',
   input: closed({
     id,
     expectedVersion: Type.Optional(expectedVersion),
-    player: text(),
-    letter: Type.String({ maxLength: 20_000, description: 'what the player wrote' }),
-    quantity,
-    request: playerRequest,
+    ...asked,
+    chosen: Type.Optional(
+      Type.Array(text('key of a string'), {
+        minItems: 1,
+        maxItems: 24,
+        description: 'the set taken of those that answer, treble first; the best where left out',
+      }),
+    ),
   }),
   output: request,
 });
@@ -121,6 +141,9 @@ const importFault = closed({
 const previewedLine = closed({ setName: text(), quantity: wholeFrom(1, 'sets') });
 
 const importPreview = closed({
+  headings: Type.Array(closed({ heading: Type.String(), samples: Type.Array(Type.String()) }), {
+    description: 'headings of the file, each with its first filled cells',
+  }),
   columns: columnMapping,
   ignored: Type.Array(Type.String(), { description: 'headings that mean nothing to us' }),
   orders: Type.Array(
@@ -182,6 +205,29 @@ export const freezePlan = defineUseCase({
       }),
       { description: 'what bins lack and cannot be made now' },
     ),
+  }),
+});
+
+export const rearrangePlan = defineUseCase({
+  name: 'rearrange-plan',
+  summary:
+    'Put runs of a plan in another order or on other machines; what is begun stays, times are worked out anew',
+  permission: 'plan.freeze',
+  path: '/plans/rearrange',
+  input: closed({
+    planId: id,
+    expectedVersion,
+    lanes: Type.Array(
+      closed({
+        machineId: id,
+        lotIds: Type.Array(text(), { description: 'lots of the plan that nobody began, first to last' }),
+      }),
+      { minItems: 1, description: 'every lot that nobody began stands in one of them, once' },
+    ),
+  }),
+  output: closed({
+    plan: recordSchema('plan'),
+    runs: Type.Array(recordSchema('run'), { description: 'runs that were changed, planned or given up' }),
   }),
 });
 

@@ -35,7 +35,9 @@ export const weighSpool = defineUseCase({
   path: '/spools/weigh',
   input: closed({
     ...ofSpool,
-    grossKg,
+    grossKg: notNegative(
+      'what the spool weighs with its wire, kg; 0 of a coil without a spool that is used up',
+    ),
     reason: Type.Optional(text('why it differs; needed where it weighs more than at the last weighing')),
   }),
   output: closed({

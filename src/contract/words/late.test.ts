@@ -23,4 +23,10 @@ describe('why an order is late', () => {
       'L-3 needs 1 h 35 min of work, more than is left before the due date.',
     );
   });
+
+  it('a run that was settled before is called as the floor calls it', () => {
+    expect(
+      lateInWords({ kind: 'waits-for-run', machineId: 'm1', run: '2026-04-13 run 2' }, machineName),
+    ).toBe('It waits for 2026-04-13 run 2 on Old gear winder, which ends after the due date.');
+  });
 });

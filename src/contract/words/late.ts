@@ -10,5 +10,7 @@ export function lateInWords(reason: LateReason, machineName: (machineId: string)
       return `${machineName(reason.machineId)} has no room for ${reason.lotId} before the due date.`;
     case 'too-short-notice':
       return `${reason.lotId} needs ${durationInWords(reason.minutesNeeded)} of work, more than is left before the due date.`;
+    case 'waits-for-run':
+      return `It waits for ${reason.run} on ${machineName(reason.machineId)}, which ends after the due date.`;
   }
 }

@@ -1,8 +1,10 @@
 import type { OrderFault } from '../../core/orders/index.js';
+import type { UnableReason } from '../../core/winding/index.js';
 import { listInWords } from './lists.js';
 import { type FaultWords, orderFaultWords } from './order-faults.js';
 import type { WordsOfFault } from './shop-wide-faults.js';
 import { wholeStringInWords } from './strings.js';
+import { unableInWords } from './unable.js';
 
 /** Refusals about requests, orders, files of orders, plans and complaints. */
 export const ORDER_DESK_FAULTS: Readonly<Record<string, WordsOfFault>> = {
@@ -11,8 +13,12 @@ export const ORDER_DESK_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     mend: 'Write a day of the calendar: year, month and day, such as 2027-03-05.',
   }),
   'request.unanswerable': ({ faults }) => firstWords(faults),
+  'request.set-not-offered': {
+    what: 'That set is no longer among the best answers: the shelf or the recipes have changed since it was shown.',
+    mend: 'Look at the answers as they stand now, and choose again.',
+  },
   'request.without-answer': {
-    what: 'The request has no answer that could be ordered.',
+    what: 'The request has no answer yet.',
     mend: 'Answer it first.',
   },
   'request.recipe-retired': ({ position, stringKey }) => ({
@@ -53,6 +59,30 @@ export const ORDER_DESK_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     what: `Lines of one order name different players: ${listInWords((facts as { readonly players?: readonly string[] } | undefined)?.players ?? [])}.`,
     mend: 'Give each player an order number of their own.',
   }),
+  'rearrange.not-in-force': ({ date }) => ({
+    what: `The plan of ${date} is not in force any more: another took its place.`,
+    mend: 'Look at the plan that is in force, and move the runs there.',
+  }),
+  'rearrange.day-over': ({ date }) => ({
+    what: `The day ${date} is over.`,
+    mend: 'Settle a plan of today or later, and move the runs there.',
+  }),
+  'rearrange.lots-differ': ({ begun, missing, unknown }) => ({
+    what: [
+      ...lotsIn(begun, 'was begun or ended meanwhile', 'were begun or ended meanwhile'),
+      ...lotsIn(missing, 'is left out', 'are left out'),
+      ...lotsIn(unknown, 'does not belong there', 'do not belong there'),
+    ].join(' '),
+    mend: 'Look at the plan as it stands now, and move the runs again.',
+  }),
+  'rearrange.machine-not-able': ({ machine, lotId, reasons }) => ({
+    what: `${machine} cannot make ${lotId}: it ${listInWords((reasons as readonly UnableReason[]).map(unableInWords))}.`,
+    mend: 'Put the lot on a machine that can make it.',
+  }),
+  'rearrange.recipe-retired': ({ lotId }) => ({
+    what: `The recipe of ${lotId} is retired, or its machine is gone.`,
+    mend: 'Settle the plan anew.',
+  }),
   'complaint.lot-not-in-pack': ({ labelCode }) => ({
     what: `No string of that lot is in the pack ${labelCode}.`,
     mend: 'Name the lot as the pack has it, or leave one of the two out.',
@@ -65,6 +95,11 @@ function firstWords(faults: unknown): FaultWords {
     ? orderFaultWords(first)
     : { what: 'It cannot be made of strings.', mend: 'Ask for something else.' };
 }
+
+const lotsIn = (lots: unknown, one: string, several: string): readonly string[] => {
+  const named = (lots ?? []) as readonly string[];
+  return named.length === 0 ? [] : [`${listInWords(named)} ${named.length === 1 ? one : several}.`];
+};
 
 const sourceOf = (facts: unknown): string => {
   const source = (facts as { readonly source?: string } | undefined)?.source;

@@ -23,5 +23,7 @@ export function placementInWords(reason: PlacementReason): string {
       return `Set-up, work and due date weighed together put it before ${reason.aheadOf}, which is due earlier.`;
     case 'fills-bin':
       return 'It only tops up a bin; no order waits for it.';
+    case 'by-hand':
+      return 'It was put there by hand.';
   }
 }

@@ -1,4 +1,5 @@
 import { ACCESS_FAULTS } from './access-faults.js';
+import { CALIBRATION_FAULTS } from './calibration-faults.js';
 import { ORDER_DESK_FAULTS } from './order-desk-faults.js';
 import type { FaultWords } from './order-faults.js';
 import { PACKING_FAULTS } from './packing-faults.js';
@@ -16,6 +17,7 @@ export const WORKSHOP_FAULTS: Readonly<Record<string, WordsOfFault>> = {
   ...SHOP_RECORD_FAULTS,
   ...ORDER_DESK_FAULTS,
   ...PACKING_FAULTS,
+  ...CALIBRATION_FAULTS,
 };
 
 /** Says why the shop refuses and what to do about it. */

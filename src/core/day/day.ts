@@ -19,6 +19,8 @@ export interface Day {
   /** What bins lack and cannot be made now. */
   readonly unmade: readonly UnmadeLot[];
   readonly plan: DayPlan;
+  /** Runs settled before, which the plan stands behind; left out where no records of runs were given. */
+  readonly underWay?: readonly DayRunUnderWay[];
   /** One for every run that starts on the day, in the order of `plan.runs`. */
   readonly sheets: readonly SetUpSheet[];
   readonly wirePulls: readonly WirePull[];
@@ -27,7 +29,7 @@ export interface Day {
 }
 
 export interface DayOrder extends ResolvedOrder {
-  /** From the shelf now, or when its last lot leaves the machine. */
+  /** From the shelf now, or when the last leaves its machine of the lots made for it and of the runs under way that it waits for. */
   readonly readyAt: 'now' | { readonly date: CalendarDate; readonly lotIds: readonly string[] };
   /** Calendar days after the due date; 0 in time. */
   readonly daysLate: number;
@@ -39,7 +41,9 @@ export interface DayOrder extends ResolvedOrder {
 export type LateReason =
   | { readonly kind: 'due-already-past'; readonly due: CalendarDate }
   | { readonly kind: 'machine-full'; readonly machineId: string; readonly lotId: string }
-  | { readonly kind: 'too-short-notice'; readonly lotId: string; readonly minutesNeeded: number };
+  | { readonly kind: 'too-short-notice'; readonly lotId: string; readonly minutesNeeded: number }
+  /** Of a run that was settled before this plan. */
+  | { readonly kind: 'waits-for-run'; readonly machineId: string; readonly run: string };
 
 /** Strings that would have filled a bin, and why they are not made: what no recipe makes, no machine, too little wire. */
 export interface UnmadeLot {
@@ -78,6 +82,21 @@ export interface DayRun {
   readonly setUpMinutes: number;
   readonly lateMinutes: number;
   readonly reason: PlacementReason;
+}
+
+/** A run that was planned or under way before this plan, and until when its machine is busy with it. */
+export interface DayRunUnderWay {
+  readonly runId: string;
+  /** As the floor calls it. */
+  readonly name: string;
+  readonly machineId: string;
+  readonly stringKey: string;
+  /** Good strings that it brings. */
+  readonly quantity: number;
+  /** From when on in this plan; its set-up, where that is still to be done. */
+  readonly from: ClockTime;
+  /** When it is expected to end; the plan's start where it is ended before. */
+  readonly to: ClockTime;
 }
 
 /** Local wall-clock time in the shop. */

@@ -1,3 +1,17 @@
+export {
+  type ArrangeFault,
+  type Arrangement,
+  type Arranger,
+  type ArrangeTask,
+  arranger,
+  type PlannedLot,
+} from './arrange-plan.js';
+export {
+  type ArrangementEffects,
+  arrangementEffects,
+  type BeforeAndAfter,
+  type MovedRun,
+} from './arrangement-effects.js';
 export type {
   ClockTime,
   Day,
@@ -5,6 +19,7 @@ export type {
   DayOrder,
   DayPlan,
   DayRun,
+  DayRunUnderWay,
   LateReason,
   MachineDay,
   PackedSet,
@@ -13,9 +28,12 @@ export type {
   UnmadeLot,
   WirePull,
 } from './day.js';
+export { type DayOfPlanTask, dayOfPlan } from './day-of-plan.js';
+export type { LotOrder } from './lot-order.js';
 export { machineFlaws } from './machine-flaws.js';
 export { labelCode, NEW_STRINGS_BIN } from './packing-roll.js';
 export { recipeFlaws } from './recipe-flaws.js';
+export type { RunUnderWay } from './run-under-way.js';
 export type { SetUpNow, Shop } from './shop.js';
 export type { MachineLimits, NamedThing, ShopFlaw, WirePart } from './shop-flaw.js';
 export { shopFlaws } from './shop-flaws.js';

@@ -1,7 +1,7 @@
 import { addDays, byText, type CalendarDate, grouped } from '../foundation/index.js';
 import type { OrderFault, ResolvedOrder } from '../orders/index.js';
 import { type Lot, type Lots, lotsFor, type NetDemand, netDemand } from '../planning/index.js';
-import type { StringShortage } from '../stock/index.js';
+import type { StringShortage, StringStock } from '../stock/index.js';
 import type { UnmadeLot } from './day.js';
 import type { KnownKind, Make, MakeOf } from './make.js';
 import type { Shop } from './shop.js';
@@ -29,18 +29,20 @@ export interface NetTask {
   readonly date: CalendarDate;
   readonly kinds: ReadonlyMap<string, KnownKind>;
   readonly makeOf: MakeOf;
+  /** Strings on their way to the shelf, those that come first before the others. */
+  readonly coming: readonly StringStock[];
 }
 
 /**
  * Sets orders against the shelf and turns what is short into lots that a machine can make and the wire on
  * hand suffices for. Where one cannot be made, the orders due last leave it (each with its fault) until the
- * rest can, and what lay on the shelf for them is free for others.
+ * rest can, and what lay on the shelf for them is free for others. The shop's spools hold what is free for new work.
  */
 export function netWork(task: NetTask): NetWork {
   const faults: OrderFault[] = [];
   let { orders } = task;
   for (;;) {
-    const net = netDemand({ orders, strings: task.shop.strings });
+    const net = netDemand({ orders, strings: task.shop.strings, coming: task.coming });
     const { lots, withoutRecipe } = lotsOf(task, net);
     const blocks = blockedLots(task.shop, lots, task.makeOf);
     const leaving = leavers(blocks, net);

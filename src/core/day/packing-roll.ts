@@ -7,7 +7,7 @@ export const NEW_STRINGS_BIN = 'new strings';
 
 /**
  * The orders that can be packed on the day, and one walk past the bins that gathers what they need: what
- * lies on the shelf bin by bin, and last what the day's runs bring.
+ * lies on the shelf bin by bin or is to lie there today, and last what the day's runs bring.
  */
 export function packingRoll(
   shop: Shop,
@@ -21,7 +21,8 @@ export function packingRoll(
   const fresh = net.shortages
     .filter(({ line }) => lines.has(line))
     .map(({ line, stringKey, count }) => ({ line, stringKey, count, binId: NEW_STRINGS_BIN }));
-  const picks = [...takes, ...fresh];
+  const awaited = net.awaits.filter(({ line }) => lines.has(line));
+  const picks = [...takes, ...awaited, ...fresh];
   const binOf = new Map(picks.map(({ line, stringKey, binId }) => [`${line} ${stringKey}`, binId]));
   return {
     stops: stopsOf(shop, picks),

@@ -15,16 +15,19 @@ import {
   whyLate,
   workingTime,
 } from '../planning/index.js';
+import { stringKey } from '../sets/index.js';
 import { changeOver, type Machine, runMinutes, traitsOf } from '../winding/index.js';
-import type { DayPlan, DayRun } from './day.js';
+import type { ClockTime, DayPlan, DayRun, DayRunUnderWay } from './day.js';
 import type { MakeOf } from './make.js';
+import type { RunUnderWay } from './run-under-way.js';
 import type { Shop } from './shop.js';
+import { type WorkUnderWay, workUnderWay } from './work-under-way.js';
 
 /** The plan on the clock, and why lots are late. */
 export interface Schedule {
   readonly plan: DayPlan;
+  readonly underWay: readonly DayRunUnderWay[];
   readonly lateBecause: ReadonlyMap<string, Lateness>;
-  readonly time: WorkingTime;
 }
 
 export interface ScheduleTask {
@@ -32,27 +35,36 @@ export interface ScheduleTask {
   readonly lots: readonly Lot[];
   readonly date: CalendarDate;
   readonly makeOf: MakeOf;
+  readonly underWay: readonly RunUnderWay[];
+  /** When the plan is made; at its start where left out. */
+  readonly now?: ClockTime;
   readonly planner: Planner;
   readonly effort: PlanEffort;
 }
 
-/** Puts lots on machines in working time, and the result on the shop's clock. */
+/** Puts lots on machines in working time, behind what is under way there, and the result on the shop's clock. */
 export function schedule(task: ScheduleTask): Schedule {
   const { shop, lots, date } = task;
   // A shop without machines has a day all the same, with nothing planned in it.
   const dayMinutes = Math.max(1, ...shop.machines.map(({ minutesPerDay }) => minutesPerDay));
   const time = workingTime({ ...shop.rules, start: date, dayMinutes });
   const today = dayWindow(time, date, dayMinutes);
-  const problem = problemOf(task, time);
+  const before = workUnderWay({ shop, runs: task.underWay, ...moment(task, time, dayMinutes) });
+  const problem = problemOf(task, time, before);
   const plan = task.planner(problem, task.effort);
+  const ids = new Set(task.underWay.map(({ id }) => id));
+  const quantities = new Map([
+    ...lots.map(({ id, quantity }) => [id, quantity] as const),
+    ...task.underWay.map(({ id, quantity, made }) => [id, Math.max(0, quantity - made)] as const),
+  ]);
   return {
     plan: {
-      runs: plan.runs.map((run) => onTheClock(run, lots, time)),
+      runs: plan.runs.filter(({ jobId }) => !ids.has(jobId)).map((run) => onTheClock(run, lots, time)),
       score: plan.score,
-      machines: shop.machines.map((machine) => machineDay({ machine, plan, problem, lots, today })),
+      machines: shop.machines.map((machine) => machineDay({ machine, plan, problem, quantities, today })),
     },
+    underWay: task.underWay.map((run) => busyUntil(run, plan, time)),
     lateBecause: whyLate(problem, plan),
-    time,
   };
 }
 
@@ -62,8 +74,31 @@ const dayWindow = (time: WorkingTime, date: CalendarDate, dayMinutes: number): P
   toMinute: time.clockOf(0, 'start').date === date ? dayMinutes : 0,
 });
 
-function problemOf({ shop, lots, makeOf }: ScheduleTask, time: WorkingTime): PlanProblem {
-  const jobs = lots.map((lot) => {
+/** How much of what is under way can be done before the plan's start, or how far the plan's day has gone already. */
+export function moment(
+  { now, date }: Pick<ScheduleTask, 'now' | 'date'>,
+  time: WorkingTime,
+  dayMinutes: number,
+) {
+  const minute = now ? time.minuteOf(now) : 0;
+  const ahead = Math.max(0, -minute);
+  return {
+    nowMinute: now?.date === date ? Math.max(0, minute) : 0,
+    minutesBefore: ({ minutesPerDay }: Machine): number => {
+      const wholeDays = Math.floor(ahead / dayMinutes);
+      const restOfDay = Math.max(0, (ahead % dayMinutes) - (dayMinutes - minutesPerDay));
+      return wholeDays * minutesPerDay + restOfDay;
+    },
+  };
+}
+
+/** Lots and what is under way as the planner sees them. */
+export function problemOf(
+  { shop, lots, makeOf }: Pick<ScheduleTask, 'shop' | 'lots' | 'makeOf'>,
+  time: WorkingTime,
+  before: WorkUnderWay,
+): PlanProblem {
+  const wanted = lots.map((lot) => {
     const { recipe, spec, able } = makeOf(lot.stringKey);
     return {
       id: lot.id,
@@ -77,27 +112,23 @@ function problemOf({ shop, lots, makeOf }: ScheduleTask, time: WorkingTime): Pla
       ...(lot.orderLines.length > 0 ? { dueMinute: time.dueMinute(lot.due) } : {}),
     };
   });
+  const jobs = [...before.jobs, ...wanted];
   const workMinutes = jobs.reduce(
     (sum, job) => sum + Math.max(...job.eligible.map((each) => each.processMinutes)) + 60,
     0,
   );
   return {
     jobs,
-    machines: shop.machines.map(
-      (machine): PlanMachine => ({
+    machines: shop.machines.map((machine): PlanMachine => {
+      const setUp = before.setUpAtStart(machine.id);
+      return {
         id: machine.id,
-        ...setUpOf(shop, machine),
+        ...(setUp ? { setUp } : {}),
         shifts: time.shifts({ minutesPerDay: machine.minutesPerDay, workMinutes }),
         changeOver: costedChangeOver(shop, machine),
-      }),
-    ),
+      };
+    }),
   };
-}
-
-function setUpOf(shop: Shop, machine: Machine): Pick<PlanMachine, 'setUp'> {
-  const now = shop.setUpNow.find(({ machineId }) => machineId === machine.id);
-  const recipe = now && shop.recipes.find(({ id }) => id === now.recipeId);
-  return recipe ? { setUp: traitsOf(recipe, now.lengthM) } : {};
 }
 
 /**
@@ -119,7 +150,8 @@ function costedChangeOver(shop: Shop, machine: Machine): PlanMachine['changeOver
   };
 }
 
-function onTheClock(run: Plan['runs'][number], lots: readonly Lot[], time: WorkingTime): DayRun {
+/** A planned run with its times on the shop's clock. */
+export function onTheClock(run: Plan['runs'][number], lots: readonly Lot[], time: WorkingTime): DayRun {
   const lot = lots.find(({ id }) => id === run.jobId)!;
   return {
     lotId: lot.id,
@@ -137,17 +169,39 @@ function onTheClock(run: Plan['runs'][number], lots: readonly Lot[], time: Worki
   };
 }
 
+/** From when to when a run under way keeps its machine; both the plan's start where it is over by then. */
+export function busyUntil(run: RunUnderWay, plan: Plan, time: WorkingTime): DayRunUnderWay {
+  const { id: runId, name, machineId, spec, quantity, made } = run;
+  const planned = plan.runs.find(({ jobId }) => jobId === runId);
+  const start = time.clockOf(0, 'start');
+  return {
+    runId,
+    name,
+    machineId,
+    stringKey: stringKey(spec),
+    quantity: Math.max(quantity, made),
+    from: planned ? time.clockOf(planned.setUpFromMinute, 'start') : start,
+    to: planned && planned.toMinute > 0 ? time.clockOf(planned.toMinute, 'end') : start,
+  };
+}
+
 interface MachineDayTask {
   readonly machine: Machine;
   readonly plan: Plan;
   readonly problem: PlanProblem;
-  readonly lots: readonly Lot[];
+  /** Good strings that each job still makes. */
+  readonly quantities: ReadonlyMap<string, number>;
   readonly today: PlanWindow;
 }
 
-function machineDay({ machine, plan, problem, lots, today }: MachineDayTask): DayPlan['machines'][number] {
+function machineDay({
+  machine,
+  plan,
+  problem,
+  quantities,
+  today,
+}: MachineDayTask): DayPlan['machines'][number] {
   const shifts = problem.machines.find(({ id }) => id === machine.id)!.shifts;
-  const quantityOf = new Map(lots.map(({ id, quantity }) => [id, quantity]));
   const runs = plan.runs.filter(({ machineId }) => machineId === machine.id);
   const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
   return {
@@ -155,7 +209,7 @@ function machineDay({ machine, plan, problem, lots, today }: MachineDayTask): Da
     name: machine.name,
     stringsToday: sum(
       runs.map((run) =>
-        stringsMadeWithin(today, { ...run, quantity: quantityOf.get(run.jobId) ?? 0 }, shifts),
+        stringsMadeWithin(today, { ...run, quantity: quantities.get(run.jobId) ?? 0 }, shifts),
       ),
     ),
     busyShareToday: sum(runs.map((run) => busyMinutesWithin(today, run, shifts))) / machine.minutesPerDay,

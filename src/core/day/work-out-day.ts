@@ -1,5 +1,5 @@
 import type { CalendarDate } from '../foundation/index.js';
-import { daysBetween, invariant } from '../foundation/index.js';
+import { invariant } from '../foundation/index.js';
 import {
   type OrderFault,
   type OrderLine,
@@ -8,14 +8,17 @@ import {
   resolver,
   underHeading,
 } from '../orders/index.js';
-import { dispatch, type Lateness, type Planner } from '../planning/index.js';
-import { type SetUpSheet, setUp, traitsOf } from '../winding/index.js';
-import type { Day, DayOrder, DayRun, LateReason } from './day.js';
-import { type CostOf, costLookUp, dayCosts, orderCostMinor } from './day-costs.js';
+import { dispatch, type Planner } from '../planning/index.js';
+import { reserveWire, type StringStock } from '../stock/index.js';
+import { type SetUpSheet, type SetUpTraits, setUp, traitsOf } from '../winding/index.js';
+import type { ClockTime, Day, DayRun } from './day.js';
+import { costLookUp, dayCosts, orderCostMinor } from './day-costs.js';
 import { knownKinds, type MakeOf, makeLookUp } from './make.js';
-import { type NetWork, netWork } from './net-work.js';
+import { netWork } from './net-work.js';
 import { packingRoll } from './packing-roll.js';
-import { type Schedule, schedule } from './schedule.js';
+import { readiness } from './readiness.js';
+import { inOrderOfEnd, type RunUnderWay, stringsToCome, wireStillTaken } from './run-under-way.js';
+import { schedule } from './schedule.js';
 import type { Shop } from './shop.js';
 import { wirePulls } from './wire-pulls.js';
 
@@ -29,6 +32,12 @@ export interface ResolvedDayTask extends DayBasis {
   readonly orders: readonly ResolvedOrder[];
   /** Of what could not be resolved. */
   readonly faults: readonly OrderFault[];
+  /** Strings that were made and only have to be let onto the shelf. */
+  readonly inCheck?: readonly StringStock[];
+  /** Runs that were settled before: what they bring counts, what they need is not free. */
+  readonly underWay?: readonly RunUnderWay[];
+  /** When it is worked out; at the start of the day where left out. Runs under way go on between then and the day. */
+  readonly now?: ClockTime;
 }
 
 interface DayBasis {
@@ -54,27 +63,37 @@ export function workOutDay(task: DayTask): Day {
   return workOutResolved({ ...task, orders: resolved, faults: [...task.read.faults, ...faults] });
 }
 
-/** The same from orders that are strings already, as a shop keeps them. */
+/** The same from orders that are strings already and runs that are under way, as a shop keeps them. */
 export function workOutResolved(task: ResolvedDayTask): Day {
-  const { shop, date, orders: resolved } = task;
+  const { date, orders: resolved, inCheck = [], now } = task;
+  const underWay = inOrderOfEnd(task.underWay ?? []);
+  const coming = [...inCheck, ...underWay.map(stringsToCome)];
+  const shop = withFreeWire(task.shop, underWay);
   const kinds = knownKinds(
-    shop,
+    { ...shop, strings: [...shop.strings, ...coming] },
     resolved.flatMap(({ strings }) => strings),
   );
   const makeOf = makeLookUp(shop, kinds);
-  const work = netWork({ shop, orders: resolved, date, kinds, makeOf });
+  const work = netWork({ shop, orders: resolved, date, kinds, makeOf, coming });
   task.onProgress?.(0.7, 'planning');
   const planned = schedule({
     shop,
     date,
     makeOf,
     lots: work.lots,
+    underWay,
+    ...(now ? { now } : {}),
     planner: task.planner ?? dispatch,
     effort: { seed: task.seed ?? 1, iterations: task.iterations ?? 0 },
   });
   task.onProgress?.(0.9, 'writing');
   const costOf = costLookUp(shop, makeOf);
-  const orders = work.orders.map((order) => dayOrder({ order, work, planned, date, shop, costOf }));
+  const readyOf = readiness(work, planned, date);
+  const orders = work.orders.map((order) => ({
+    ...order,
+    ...readyOf(order),
+    costMinor: orderCostMinor(shop, order, costOf),
+  }));
   const today = planned.plan.runs.filter(({ setUpFrom }) => setUpFrom.date === date);
   const roll = packingRoll(shop, orders, work.net, date);
   return {
@@ -90,12 +109,22 @@ export function workOutResolved(task: ResolvedDayTask): Day {
     lots: work.lots,
     unmade: work.unmade,
     plan: planned.plan,
-    sheets: sheetsOf(shop, today, planned.plan.runs, makeOf),
+    ...(task.underWay ? { underWay: planned.underWay } : {}),
+    sheets: sheetsOf({ shop, makeOf, underWay, all: planned.plan.runs }, today),
     wirePulls: wirePulls(shop, today, makeOf),
     roll,
     costs: dayCosts(shop, today, roll, costOf),
   };
 }
+
+/** The shop with the wire on its spools that runs under way leave for others. */
+export const withFreeWire = (shop: Shop, underWay: readonly RunUnderWay[]): Shop => ({
+  ...shop,
+  spools: reserveWire(
+    shop.spools,
+    underWay.flatMap((run) => wireStillTaken(run, shop)),
+  ),
+});
 
 function resolveAll({ shop, read, onProgress }: DayTask): {
   readonly resolved: readonly ResolvedOrder[];
@@ -113,65 +142,22 @@ function resolveAll({ shop, read, onProgress }: DayTask): {
   return { resolved, faults };
 }
 
-interface DayOrderTask {
-  readonly order: ResolvedOrder;
-  readonly work: NetWork;
-  readonly planned: Schedule;
-  readonly date: CalendarDate;
+export interface SheetTask {
   readonly shop: Shop;
-  readonly costOf: CostOf;
-}
-
-/** An order is ready when the last of the lots that it waits for leaves its machine. */
-function dayOrder({ order, work, planned, date, shop, costOf }: DayOrderTask): DayOrder {
-  const lotIds = new Set(
-    work.lots.filter(({ orderLines }) => orderLines.includes(order.line)).map(({ id }) => id),
-  );
-  const runs = planned.plan.runs.filter(({ lotId }) => lotIds.has(lotId));
-  const last = runs.reduce<DayRun | undefined>(
-    (latest, run) => (latest && isAfter(latest, run) ? latest : run),
-    undefined,
-  );
-  const readyOn = last ? last.to.date : date;
-  const daysLate = Math.max(0, daysBetween(order.due, readyOn));
-  const because = daysLate > 0 ? lateReason(order, last, planned.lateBecause, date) : undefined;
-  return {
-    ...order,
-    readyAt: last ? { date: readyOn, lotIds: [...lotIds] } : 'now',
-    daysLate,
-    ...(because ? { lateBecause: because } : {}),
-    costMinor: orderCostMinor(shop, order, costOf),
-  };
-}
-
-const isAfter = (a: DayRun, b: DayRun): boolean =>
-  a.to.date > b.to.date || (a.to.date === b.to.date && a.to.minute >= b.to.minute);
-
-function lateReason(
-  order: ResolvedOrder,
-  last: DayRun | undefined,
-  lateBecause: ReadonlyMap<string, Lateness>,
-  date: CalendarDate,
-): LateReason {
-  if (order.due < date || !last) return { kind: 'due-already-past', due: order.due };
-  const lotLate = lateBecause.get(last.lotId);
-  return lotLate?.kind === 'too-short-notice'
-    ? { kind: 'too-short-notice', lotId: last.lotId, minutesNeeded: lotLate.minutesNeeded }
-    : { kind: 'machine-full', machineId: last.machineId, lotId: last.lotId };
+  readonly makeOf: MakeOf;
+  readonly underWay: readonly RunUnderWay[];
+  /** Every run of the plan. */
+  readonly all: readonly DayRun[];
 }
 
 /** A sheet for each run of the day, which knows what its machine ran before. */
-function sheetsOf(
-  shop: Shop,
-  today: readonly DayRun[],
-  all: readonly DayRun[],
-  makeOf: MakeOf,
-): readonly SetUpSheet[] {
+export function sheetsOf(task: SheetTask, today: readonly DayRun[]): readonly SetUpSheet[] {
+  const { shop, makeOf } = task;
   return today.map((run) => {
     const { recipe, spec } = makeOf(run.stringKey);
     const machine = shop.machines.find(({ id }) => id === run.machineId);
     invariant(machine, 'a run is planned on a machine of the shop');
-    const before = traitsBefore(shop, run, all, makeOf);
+    const before = traitsBefore(task, run);
     const sheet = setUp({
       machine,
       recipe,
@@ -186,14 +172,17 @@ function sheetsOf(
   });
 }
 
-function traitsBefore(shop: Shop, run: DayRun, all: readonly DayRun[], makeOf: MakeOf) {
-  const lane = all.filter(({ machineId }) => machineId === run.machineId);
+function traitsBefore({ shop, makeOf, underWay, all }: SheetTask, run: DayRun): SetUpTraits | undefined {
+  const { machineId } = run;
+  const lane = all.filter((each) => each.machineId === machineId);
   const before = lane[lane.indexOf(run) - 1];
   if (before) {
     const { recipe, spec } = makeOf(before.stringKey);
     return traitsOf(recipe, spec.lengthM);
   }
-  const now = shop.setUpNow.find(({ machineId }) => machineId === run.machineId);
+  const standing = underWay.filter((each) => each.machineId === machineId).at(-1);
+  if (standing) return traitsOf(standing.recipe, standing.spec.lengthM);
+  const now = shop.setUpNow.find((each) => each.machineId === machineId);
   const recipe = now && shop.recipes.find(({ id }) => id === now.recipeId);
   return recipe ? traitsOf(recipe, now.lengthM) : undefined;
 }

@@ -1,3 +1,4 @@
+export { choleskyFactor, choleskyInverse, choleskySolve, type SquareMatrix } from './cholesky.js';
 export { compensatedSum } from './compensated-sum.js';
 export { type Estimate, estimate } from './estimate.js';
 export { findRoot, type RootSearch } from './find-root.js';

@@ -1,3 +1,4 @@
+export { type AnswerFigures, answerFigures, type LikedHere, likedHere } from './answer-figures.js';
 export {
   type RequestAnswer,
   type RequestAnswerer,
@@ -14,6 +15,13 @@ export {
   type TableRow,
   type ToldColumns,
 } from './columns.js';
+export {
+  type AnswerFault,
+  type AnswerQuestion,
+  type GivenAnswer,
+  giveAnswer,
+  keysOf,
+} from './give-answer.js';
 export { foldName, mostLike } from './likeness.js';
 export type { OrderLine, PlayerRequest, ReferenceSet, WantedSet, WantedString, Wishes } from './order.js';
 export { readScales } from './read-instrument.js';

@@ -157,7 +157,8 @@ function readLikedStrings(
   const known = catalogue.sets.find(({ name }) => foldName(name) === foldName(text));
   if (known) {
     const wound = known.strings.find(({ kind }) => kind === 'wound');
-    return succeed({ strings: known.strings, material: wound?.material ?? material });
+    const strings = known.strings.map(({ gaugeThou, kind }) => ({ gaugeThou, kind }));
+    return succeed({ strings, material: wound?.material ?? material });
   }
   const read = readGauges(text);
   if (!read.ok)

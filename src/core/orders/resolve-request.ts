@@ -43,7 +43,8 @@ export function resolveRequest(
   });
 }
 
-function resolvedString(
+/** A string of an answer as an order keeps it, with where it will sound. */
+export function resolvedString(
   string: ChosenSet['strings'][number],
   { specOf, targets }: RequestAnswer,
   at: number,

@@ -167,7 +167,7 @@ function resolved(
 }
 
 /** A custom set is called by its gauges and the material of its wound strings. */
-function customName(specs: readonly StringSpec[]): string {
+export function customName(specs: readonly StringSpec[]): string {
   const named = specs.find(({ kind }) => kind === 'wound') ?? specs[0];
   return [
     specs.map(({ gaugeThou }) => gaugeThou).join('-'),

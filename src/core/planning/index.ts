@@ -24,6 +24,7 @@ export type {
   PlanProblem,
   PlanScore,
 } from './plan.js';
+export { type LaneOrder, type LaneOrderFault, planInOrder } from './plan-in-order.js';
 export { compareScores } from './score.js';
 export { busyMinutesWithin, type PlanWindow, stringsMadeWithin } from './work-done.js';
 export {

@@ -46,4 +46,40 @@ describe('orders set against the shelf', () => {
     expect(shortages).toEqual([]);
     expect(reorder).toMatchObject([{ binId: 'A', count: 6 }]);
   });
+
+  it('have the shelf before what is still coming, and of that what comes first', () => {
+    const row = (lot: string, count: number) => ({
+      spec: plain(10),
+      count,
+      binId: 'A',
+      lot,
+      reorderLevel: 0,
+    });
+    const { takes, awaits, shortages } = netDemand({
+      orders: [{ ...order(2, 4, [10]), due: calendarDate('2026-03-09')! }, order(3, 6, [10])],
+      strings: [row('z shelf', 7)],
+      coming: [row('soon', 1), row('later', 1)],
+    });
+    expect(takes.map(({ line, lot, count }) => [line, lot, count])).toEqual([
+      [3, 'z shelf', 6],
+      [2, 'z shelf', 1],
+    ]);
+    expect(awaits.map(({ line, lot, count }) => [line, lot, count])).toEqual([
+      [2, 'soon', 1],
+      [2, 'later', 1],
+    ]);
+    expect(shortages).toMatchObject([{ line: 2, count: 1 }]);
+  });
+
+  it('a bin that strings are coming to is filled up only by what it lacks beside them', () => {
+    const row = (lot: string, count: number) => ({
+      spec: plain(10),
+      count,
+      binId: 'A',
+      lot,
+      reorderLevel: 96,
+    });
+    const { reorder } = netDemand({ orders: [], strings: [row('x', 20)], coming: [row('run', 60)] });
+    expect(reorder).toMatchObject([{ binId: 'A', count: 16 }]);
+  });
 });

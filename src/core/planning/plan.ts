@@ -94,7 +94,9 @@ export type PlacementReason =
   | { readonly kind: 'only-machine' }
   /** Due, work and set-up weighed together put it before a lot that is due earlier. */
   | { readonly kind: 'weighed'; readonly aheadOf: string }
-  | { readonly kind: 'fills-bin' };
+  | { readonly kind: 'fills-bin' }
+  /** A person put it there, or put another out of its way. */
+  | { readonly kind: 'by-hand' };
 
 export interface Plan {
   /** In the order in which set-up begins. */

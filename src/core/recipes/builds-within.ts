@@ -61,7 +61,7 @@ export function nearestWrap(sorted: readonly OfferedWrap[], wireDiameterM: numbe
 
 function oneLayer(core: OfferedCore, outer: readonly OfferedWrap[], search: BuildSearch): Build[] {
   const needed = wrapNeededM(core, 0, search.diameterM, search.seat);
-  const slack = slackM(search);
+  const slack = slackM(core, search);
   const builds: Build[] = [];
   for (let at = firstNotBelow(outer, needed - slack); at < outer.length; at++) {
     const wrap = outer[at]!;
@@ -80,13 +80,25 @@ function twoLayers(
   const needed = wrapNeededM(core, inner.wireDiameterM, search.diameterM, search.seat);
   if (!layersAreSane(inner.wireDiameterM, needed)) return [];
   const wrap = nearestWrap(outer, needed);
-  const fits = wrap && Math.abs(wrap.wireDiameterM - needed) <= slackM(search);
+  const fits = wrap && Math.abs(wrap.wireDiameterM - needed) <= slackM(core, search);
   return fits ? [{ core, wraps: [inner, wrap] }] : [];
 }
 
-/** Tolerance as the wrap wire feels it, and a hair more: the exact verdict is passed on the finished body. */
-const slackM = (search: BuildSearch): number =>
-  search.toleranceM / (2 * search.seat.flattening.value) + ROUNDING_M;
+/**
+ * Tolerance as the wrap wire feels it, and as much more as the families of the shop sit otherwise than all strings
+ * together: the exact verdict is passed on the finished body.
+ */
+const slackM = (core: OfferedCore, search: BuildSearch): number =>
+  (search.toleranceM + familyReachM(core, search)) / (2 * search.seat.flattening.value) + ROUNDING_M;
+
+function familyReachM(core: OfferedCore, { seat, diameterM }: BuildSearch): number {
+  const reaches = (seat.families ?? []).map(
+    ({ massSeat, flattening }) =>
+      Math.abs(massSeat.value - seat.massSeat.value) * core.sizeM +
+      Math.abs(flattening.value - seat.flattening.value) * diameterM,
+  );
+  return Math.max(0, ...reaches);
+}
 const ROUNDING_M = 1e-12;
 
 const seatDiameterM = (core: OfferedCore, seat: SeatModel): number =>

@@ -1,3 +1,4 @@
+export * from './calibration/index.js';
 export { usualCoreRatio } from './core-ratio.js';
 export { MATERIAL_NAMES, materialOfWrapAlloy, wrapAlloyOf } from './material.js';
 export type { OfferedCore, OfferedWrap } from './offered-wire.js';

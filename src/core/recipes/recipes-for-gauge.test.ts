@@ -50,6 +50,23 @@ const faultOf = (search: RecipeSearch) => {
 const named = (choice: RecipeChoice): string => [choice.coreWireId, ...choice.wrapWireIds].join(' + ');
 
 describe('recipes for a gauge', () => {
+  it('give every build within tolerance: those worth choosing from, and those that one of them beats', () => {
+    const answer = recipesForGauge({ ...forty, toleranceM: metresFromThou(1.5) });
+    if (!answer.ok) throw new Error('expected recipes');
+    const { front, beaten, withinTolerance } = answer.value;
+    expect(beaten.length).toBeGreaterThan(0);
+    expect(new Set([...front, ...beaten].map(named)).size).toBe(withinTolerance);
+    for (const { figures } of beaten) {
+      const isBeaten = front.some(
+        (better) =>
+          better.figures.bendingStiffnessNM2 <= figures.bendingStiffnessNM2 * (1 + 1e-7) &&
+          (better.figures.stressShare ?? 1) <= (figures.stressShare ?? 1) * (1 + 1e-7) &&
+          better.figures.coreRatioDeviation <= figures.coreRatioDeviation + 1e-7,
+      );
+      expect(isBeaten).toBe(true);
+    }
+  });
+
   it('land within tolerance of it by the micrometer reading averaged over a rotation', () => {
     const front = frontOf(forty);
     expect(front.length).toBeGreaterThan(2);

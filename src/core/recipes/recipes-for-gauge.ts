@@ -16,6 +16,8 @@ import type { RecipeSearch } from './recipe-search.js';
 export interface RecipeChoices {
   /** None of them beats another in everything. The one nearest to the core ratio aimed at stands first. */
   readonly front: readonly RecipeChoice[];
+  /** Within tolerance too, but another is as good in everything and better in something; in the same order. */
+  readonly beaten: readonly RecipeChoice[];
   /** Pairs and triples of wires there were, and how many landed within tolerance. */
   readonly considered: number;
   readonly withinTolerance: number;
@@ -47,10 +49,14 @@ function plainRecipes(search: RecipeSearch): Result<RecipeChoices, RecipeFault> 
     return fail({ code: 'recipe.no-plain-wire', gaugeThou, toleranceM, nearest });
   }
   const leastM = Math.min(...within.map(offM));
-  const nearest = within.filter((core) => offM(core) <= leastM + ROUNDING_M);
-  const choices = nearest.flatMap((core) => choiceOf({ core, wraps: [] }, search) ?? []);
+  const isNearest = (core: OfferedCore): boolean => offM(core) <= leastM + ROUNDING_M;
+  const choicesOf = (cores: readonly OfferedCore[]) =>
+    cores.flatMap((core) => choiceOf({ core, wraps: [] }, search) ?? []);
+  const { front, beaten } = divided(choicesOf(within.filter(isNearest)));
+  const further = choicesOf(within.filter((core) => !isNearest(core)));
   return succeed({
-    front: frontOf(choices),
+    front,
+    beaten: [...beaten, ...further.sort(byCoreRatioThenGauge)],
     considered: round.length,
     withinTolerance: within.length,
   });
@@ -85,7 +91,7 @@ function woundRecipes(search: RecipeSearch): Result<RecipeChoices, RecipeFault> 
     });
   }
   return succeed({
-    front: frontOf(choices),
+    ...divided(choices),
     considered: cores.length * outerWraps.length * (1 + buildSearch.innerWraps.length),
     withinTolerance: choices.length,
   });
@@ -94,7 +100,8 @@ function woundRecipes(search: RecipeSearch): Result<RecipeChoices, RecipeFault> 
 /** Diameters that differ by less came out of the same sum in another order. */
 const ROUNDING_M = 1e-12;
 
-function frontOf(choices: readonly RecipeChoice[]): RecipeChoice[] {
+/** The front with its merits, and the rest. */
+function divided(choices: readonly RecipeChoice[]): Pick<RecipeChoices, 'front' | 'beaten'> {
   // Seven digits: what differs in the sixteenth came out of the same sum in another order and beats nothing.
   const rows = choices.map(({ figures }) =>
     [
@@ -105,8 +112,10 @@ function frontOf(choices: readonly RecipeChoice[]): RecipeChoice[] {
       figures.wireCostMinorPerM ?? Number.POSITIVE_INFINITY,
     ].map(Math.fround),
   );
-  const front = paretoFront(rows).map((index) => choices[index]!);
-  return withMerits(front.sort(byCoreRatioThenGauge));
+  const ahead = new Set(paretoFront(rows));
+  const front = choices.filter((_, index) => ahead.has(index));
+  const beaten = choices.filter((_, index) => !ahead.has(index));
+  return { front: withMerits(front.sort(byCoreRatioThenGauge)), beaten: beaten.sort(byCoreRatioThenGauge) };
 }
 
 const byCoreRatioThenGauge = (a: RecipeChoice, b: RecipeChoice): number =>

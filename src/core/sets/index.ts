@@ -4,6 +4,7 @@ export type { ChosenSet, ChosenString, GivenUp, SetDifference, SetMeasure } from
 export { type FanGeometry, type FanLengths, fanGeometry, fanScaleLengthsM, fretDistanceM } from './fan.js';
 export { type FreeGauge, freeGauges } from './free-gauge.js';
 export type { Instrument, Tuning } from './instrument.js';
+export { type NeckLines, neckLines } from './neck-lines.js';
 export type { NoSetFault } from './no-set-fault.js';
 export { type ParsedTuning, parseTuning, type TuningFault } from './parse-tuning.js';
 export { type SetPosition, usualStretchingLengthM } from './set-position.js';

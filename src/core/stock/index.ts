@@ -6,6 +6,7 @@ export {
   type StringTake,
 } from './allocate.js';
 export { correctMovement } from './correct-movement.js';
+export { DRY_ROOM_PRACTICE, type DryRoomLimits, isDryEnough } from './dry-room.js';
 export type { Account, Balance, Entry, Item, Movement, Unit } from './ledger.js';
 export {
   isAccount,
@@ -40,6 +41,7 @@ export {
 } from './pack-movements.js';
 export { pullWire, type SpoolPull, type SpoolTake, type WireNeed } from './pull-wire.js';
 export { type ReorderNeed, reorderNeeds } from './reorder-needs.js';
+export { reserveWire, type WireReserved } from './reserve-wire.js';
 export type { Bin, Spool, StringStock, Wire } from './stock.js';
 export {
   countDifference,
@@ -48,5 +50,6 @@ export {
   receivePieces,
   scrapStrings,
 } from './string-movements.js';
+export { coverDays, WIRE_COVER_PRACTICE_DAYS, type WireUse } from './wire-cover.js';
 export { receiveWire, takeWire, weighDifference } from './wire-movements.js';
 export { kgFromMg, mFromMm, mgFromKg, mmFromMg, type SpoolBook } from './wire-quantities.js';

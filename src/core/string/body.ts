@@ -5,6 +5,7 @@ import { type ConstructionFault, constructionFault } from './construction-fault.
 import { sectionAreaM2, sectionSecondMomentM4 } from './core-section.js';
 import { coreStrength } from './core-strength.js';
 import { PRIOR_SEAT, type SeatFigures, seatFigures } from './seat.js';
+import { seatFor } from './seat-family.js';
 import { layOnSeat, type WoundLayer, type WrapPiece, wrapWidthM } from './wrap.js';
 
 /** What a string is, wherever it may be strung: all that follows from wire, wrap and geometry alone. */
@@ -61,7 +62,7 @@ export function stringBody(
   if (construction.kind === 'plain')
     return succeed(bodyOf(corePiece(construction.wire), [], seatFigures(seat)));
   const wraps = construction.layers.map(wrapPiece);
-  const body = bodyOf(corePiece(construction.core), wraps, seatFigures(seat));
+  const body = bodyOf(corePiece(construction.core), wraps, seatFigures(seatFor(construction, seat)));
   const tooWide = wrapTooWide(wraps, body.layers);
   return tooWide ? fail(tooWide) : succeed(body);
 }
@@ -105,7 +106,8 @@ export function bodyOf(core: CorePiece, wraps: readonly WrapPiece[], seat: SeatF
   let bendingStiffnessNM2 = core.youngsModulusPa * sectionSecondMomentM4(core);
   const layers: WoundLayer[] = [];
   for (const wrap of wraps) {
-    const layer = layOnSeat(wrap, seatDiameterM, seat.flattening);
+    const gap = (1 + wrap.gap) * (1 + seat.extraGap) - 1;
+    const layer = layOnSeat({ ...wrap, gap }, seatDiameterM, seat.flattening);
     const outerDiameterM = seatDiameterM + 2 * layer.heightM;
     wrapMassKgPerM += layer.massKgPerM;
     // The metal in a cut square to the string: mass per length over density.

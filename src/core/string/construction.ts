@@ -53,6 +53,37 @@ export interface SeatModel {
   readonly axialShare: Estimate;
   /** Share of the wrap's second moment that adds to bending stiffness. */
   readonly bendingShare: Estimate;
+  /**
+   * How much further apart the turns stand than the recipe says: p = p_min (1 + gap) (1 + extraGap). What wrap of
+   * another density weighs shows as this too. None where left out.
+   */
+  readonly extraGap?: Estimate;
+  /**
+   * Where the figures were learned together and so err together: correlations of massSeat, caliperSeat, flattening,
+   * extraGap and axialShare, row by row below the diagonal (10 numbers). Left out: each errs by itself.
+   */
+  readonly correlations?: readonly number[];
   /** Whether this is the prior alone or was learned from measured strings. */
   readonly state: 'predicted' | 'calibrated';
+  /** Families of strings of which the shop has learned more than that; they stand in its place. */
+  readonly families?: readonly FamilySeat[];
+}
+
+/** Strings whose wrap sits alike: same shape of core, same alloy of the outermost wrap, wrap wire of like size. */
+export interface SeatFamily {
+  readonly coreShape: CoreWire['shape'];
+  readonly wrapAlloy: AlloyId;
+  readonly wrapBand: WrapBand;
+}
+
+/** How thick the outermost wrap wire is. */
+export type WrapBand = 'thin' | 'middle' | 'thick';
+
+/** How wrap sits on core in the strings of one family, of all machines together or of one. */
+export interface FamilySeat extends Omit<SeatModel, 'families'> {
+  readonly family: SeatFamily;
+  /** Left out: as the shop's machines make it, whichever does. */
+  readonly machineId?: string;
+  /** Measured strings of this family (and machine) that it was learned from. */
+  readonly strings: number;
 }

@@ -35,13 +35,15 @@ export interface SeatFigures {
   readonly flattening: number;
   readonly axialShare: number;
   readonly bendingShare: number;
+  readonly extraGap: number;
 }
 
 /** The best values of a seat model, its uncertainties left behind. */
-export const seatFigures = (seat: SeatModel): SeatFigures => ({
+export const seatFigures = (seat: Omit<SeatModel, 'families'>): SeatFigures => ({
   massSeat: seat.massSeat.value,
   caliperSeat: seat.caliperSeat.value,
   flattening: seat.flattening.value,
   axialShare: seat.axialShare.value,
   bendingShare: seat.bendingShare.value,
+  extraGap: seat.extraGap?.value ?? 0,
 });

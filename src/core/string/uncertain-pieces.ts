@@ -1,7 +1,9 @@
 import type { Estimate } from '../numeric/index.js';
 import { type CorePiece, corePiece, wrapPiece } from './body.js';
 import type { Construction, SeatModel, WrapLayer } from './construction.js';
+import { placeCorrelated } from './correlated-seat.js';
 import type { SeatFigures } from './seat.js';
+import { seatFor } from './seat-family.js';
 import { coreSize, densityOf, expansionOf, modulusOf, wrapSize } from './wire-uncertainty.js';
 import type { WrapPiece } from './wrap.js';
 
@@ -28,7 +30,7 @@ export function uncertainPieces(construction: Construction, seat: SeatModel): Un
   const coreAt = placeCore(construction, list);
   const wrapsAt =
     construction.kind === 'plain' ? [] : construction.layers.map((layer) => placeWrap(layer, list));
-  const seatAt = placeSeat(seat, list);
+  const seatAt = placeSeat(seatFor(construction, seat), list);
   return {
     inputs: list.inputs,
     build: (numbers) => ({
@@ -87,17 +89,11 @@ function placeWrap(layer: WrapLayer, { placeOf }: InputList) {
   });
 }
 
-function placeSeat(seat: SeatModel, { placeOf }: InputList) {
-  const massSeat = placeOf('mass seat', seat.massSeat);
-  const caliperSeat = placeOf('caliper seat', seat.caliperSeat);
-  const flattening = placeOf('flattening', seat.flattening);
-  const axialShare = placeOf('axial share', seat.axialShare);
-  const bendingShare = placeOf('bending share', seat.bendingShare);
+function placeSeat(seat: Omit<SeatModel, 'families'>, list: InputList) {
+  const figuresAt = placeCorrelated(seat, list.placeOf);
+  const bendingShare = list.placeOf('bending share', seat.bendingShare);
   return (numbers: readonly number[]): SeatFigures => ({
-    massSeat: numbers[massSeat]!,
-    caliperSeat: numbers[caliperSeat]!,
-    flattening: numbers[flattening]!,
-    axialShare: numbers[axialShare]!,
+    ...figuresAt(numbers),
     bendingShare: numbers[bendingShare]!,
   });
 }

@@ -41,5 +41,6 @@ export {
 } from './pitch.js';
 export { type NoteClass, noteClassName, noteClassOf, pitchName } from './pitch-name.js';
 export { ksiFromPascals, pascalsFromKsi } from './pressure.js';
+export { type QuantityText, readQuantity } from './quantity-text.js';
 export type { ExpectedQuantity, UnitFault, UnitReading } from './unit-fault.js';
 export { awgFromDiameterM, diameterMFromAwg } from './wire-gauge.js';

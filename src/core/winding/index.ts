@@ -1,6 +1,26 @@
 export type { Caution } from './cautions.js';
 export { type ChangedPart, type ChangeOverWork, changeOver } from './change-over.js';
 export { type DialFault, type DialSetting, dialForPitch, isDialTableUsable } from './dial-for-pitch.js';
+export { dialInAdvice } from './dial-in/advice.js';
+export { type Belief, learn, type Observation, processError, processResponse } from './dial-in/belief.js';
+export type { DialIn, DialInStep } from './dial-in/dial-in.js';
+export { type DialInAim, USUAL_AIM } from './dial-in/dial-in-aim.js';
+export type { DialInAdvice, DialInDecision, DialInOdds, DialInReason } from './dial-in/dial-in-decision.js';
+export type { Doubt } from './dial-in/doubtful-string.js';
+export { type FirstBelief, firstBelief } from './dial-in/first-belief.js';
+export { type Knob, type KnobMove, moveTo, nearestSetting } from './dial-in/knob.js';
+export { normalBelow } from './dial-in/normal-share.js';
+export type { PastDialIn, PastPosition, PastString } from './dial-in/past-dial-in.js';
+export { type PublishedRule, ruleGain } from './dial-in/published-rules.js';
+export { rememberDialIn } from './dial-in/remember-dial-in.js';
+export type { RunToDialIn } from './dial-in/run-to-dial-in.js';
+export {
+  type PitchAdvice,
+  type PitchLook,
+  type PitchRange,
+  pitchAdvice,
+  type TurnsSeen,
+} from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
 export type { FirstOff } from './first-off.js';
 export type {
@@ -22,6 +42,13 @@ export type { SetPoint } from './set-point.js';
 export { type SetUpFault, type SetUpTask, setUp } from './set-up.js';
 export type { LayerSetUp, SetUpSheet } from './set-up-sheet.js';
 export { type SetUpTraits, traitsOf } from './set-up-traits.js';
+export {
+  type MachineCharacter,
+  SIMULATED_MACHINES,
+  type SimulatedKind,
+} from './simulate/machine-character.js';
+export { familyOffsetM, type SimulatedMachine, simulatedMachine } from './simulate/simulated-machine.js';
+export { type RunTruth, type SimulatedRun, simulatedRun } from './simulate/simulated-run.js';
 export type { SpindleLimit } from './spindle-speed.js';
 export type { StrengthBasis, StrengthBound } from './strength-bound.js';
 export { type StringJob, type StringWork, stringWork } from './string-work.js';

@@ -1,7 +1,13 @@
 import { fail, invariant, type Result, succeed } from '../foundation/index.js';
 import type { Recipe } from '../recipes/index.js';
 import { type StringSpec, stringKey } from '../sets/index.js';
-import { PRIOR_SEAT, type SeatModel, type Sounding, stringEstimates } from '../string/index.js';
+import {
+  PRIOR_SEAT,
+  type SeatModel,
+  type Sounding,
+  seatOnMachine,
+  stringEstimates,
+} from '../string/index.js';
 import { cautionsFor } from './cautions.js';
 import { changeOver } from './change-over.js';
 import { firstOffPlan } from './first-off.js';
@@ -69,7 +75,7 @@ export function setUp(task: SetUpTask): Result<SetUpSheet, SetUpFault> {
       end: spec.end,
     },
     layers: work.layers,
-    ...expectedString(work, seat),
+    ...expectedString(work, seatOnMachine(seat, machine.id)),
     ...(work.whirl && { whirl: work.whirl }),
     ...(work.coreTension && { coreTension: work.coreTension }),
     cycleSeconds: work.cycleSeconds,

@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from '../foundation/index.js';
 import type { Recipe } from '../recipes/index.js';
 import type { StringEnd } from '../sets/index.js';
-import { PRIOR_SEAT, type SeatModel, type StringBody, stringBody } from '../string/index.js';
+import { PRIOR_SEAT, type SeatModel, type StringBody, seatOnMachine, stringBody } from '../string/index.js';
 import type { Machine } from './machine.js';
 import type { PastRun } from './past-run.js';
 import { STARTING_PRACTICE, type WindingPractice } from './practice.js';
@@ -47,7 +47,8 @@ export interface StringWork {
  * = load + turns / n of each layer + unload; loading and unloading are hand time for all positions together.
  */
 export function stringWork(job: StringJob): Result<StringWork, readonly UnableReason[]> {
-  const { machine, recipe, lengthM, seat = PRIOR_SEAT, practice = STARTING_PRACTICE } = job;
+  const { machine, recipe, lengthM, practice = STARTING_PRACTICE } = job;
+  const seat = seatOnMachine(job.seat ?? PRIOR_SEAT, machine.id);
   const standing = standingReasons(machine, recipe, lengthM);
   const short = tooShort(job, practice);
   if (standing.length > 0 || short) return fail([...standing, ...(short ? [short] : [])]);

@@ -16,7 +16,11 @@ export function ownRoutes(api: FastifyInstance, parts: AccessRouteParts): void {
     summary: 'Who asks, and what may be done.',
     whom: 'signed-in',
     answer: ACCESS_SCHEMAS.me,
-    handler: async ({ request }) => meOf(parts.known(request)),
+    handler: async ({ request }) => {
+      const known = parts.known(request);
+      if (!known) throw workshopProblem({ code: 'access.session-over' });
+      return meOf(known);
+    },
   });
   accessRoute(api, {
     method: 'POST',
@@ -52,13 +56,13 @@ export function inSession(parts: AccessRouteParts, request: FastifyRequest): Kno
   return known;
 }
 
-function meOf(known: Known | undefined) {
-  if (!known) throw workshopProblem({ code: 'access.session-over' });
+export function meOf(known: Known) {
   const { actor, person, session } = known;
   return {
     by: actor.by,
     person: { id: person.id, name: person.body.name, roles: person.body.roles },
     permissions: [...actor.permissions],
+    ...(person.body.sight ? { sight: person.body.sight } : {}),
     ...(session ? { session: { id: session.id, via: session.via, expiresAt: session.expiresAt } } : {}),
   };
 }

@@ -8,14 +8,34 @@ import {
   type ReadingQuery,
   USUAL_PAGE,
 } from '../../contract/index.js';
+import type { CalendarDate } from '../../core/foundation/index.js';
 import { LIVES } from '../../core/stock/index.js';
-import type { ReadTransaction, Store } from '../../workshop/index.js';
+import {
+  type Actor,
+  type Clock,
+  calibrationSeen,
+  daySeen,
+  localClock,
+  needsSeen,
+  packingSeen,
+  planSeen,
+  type ReadTransaction,
+  type SetBack,
+  type ShopClock,
+  type Store,
+  search,
+  shopNow,
+  shopSeen,
+  stringsLying,
+  wireCovers,
+} from '../../workshop/index.js';
+import { signedIn } from './guard.js';
 
 /** A route for each reading: the ledger, the readings of the floor, the journal, the lives of records. */
-export function readingRoutes(api: FastifyInstance, store: Store): void {
+export function readingRoutes(api: FastifyInstance, store: Store, clock: Clock & Partial<ShopClock>): void {
   for (const name of Object.keys(READINGS) as ReadingName[]) {
     const { summary, permission, query, answer }: ReadingDefinition = READINGS[name];
-    const read = READ[name] as (tx: ReadTransaction, query: unknown) => Promise<unknown>;
+    const read = READ[name] as (tx: ReadTransaction, query: unknown, asked: Asked) => Promise<unknown>;
     api.get(`/${name}`, {
       config: { permission },
       schema: {
@@ -26,14 +46,27 @@ export function readingRoutes(api: FastifyInstance, store: Store): void {
         querystring: query,
         response: { 200: answer, default: problemDetails },
       },
-      handler: (request) => store.read((tx) => read(tx, request.query)),
+      handler: (request) => {
+        const setBack = clock.setBack?.();
+        const asked = { actor: signedIn(request), now: clock.now(), ...(setBack ? { setBack } : {}) };
+        return store.read((tx) => read(tx, request.query, asked));
+      },
     });
   }
+}
+
+/** Who asks, and when. */
+interface Asked {
+  readonly actor: Actor;
+  readonly now: string;
+  /** How far the computer's clock stands behind, where it does. */
+  readonly setBack?: SetBack;
 }
 
 type Read<Name extends ReadingName> = (
   tx: ReadTransaction,
   query: ReadingQuery<Name>,
+  asked: Asked,
 ) => Promise<Unwritable<ReadingAnswer<Name>>>;
 
 /** Where each is read. */
@@ -45,6 +78,18 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   tallies: ({ readings }, query) => readings.tallies(paged(query)),
   journal: ({ journal }, query) => journal.list(paged(query)),
   lives: async () => ({ items: Object.values(LIVES) }),
+  now: (tx, _query, { now }) => shopNow(tx, now),
+  'shop-view': (tx) => shopSeen(tx),
+  'day-view': (tx, { date }, { now }) =>
+    daySeen(tx, (date as CalendarDate | undefined) ?? localClock(now).date, now),
+  'packing-roll': (tx) => packingSeen(tx),
+  'plan-view': (tx, { date }, { now }) =>
+    planSeen(tx, (date as CalendarDate | undefined) ?? localClock(now).date, now),
+  needs: (tx, _query, asked) => needsSeen(tx, asked),
+  'strings-lying': async (tx) => ({ items: await stringsLying(tx) }),
+  'wire-cover': async (tx, _query, { now }) => ({ items: await wireCovers(tx, now) }),
+  calibration: (tx, _query, { now }) => calibrationSeen(tx, now),
+  search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };
 
 const paged = <Query extends { readonly limit?: number }>(query: Query) => ({

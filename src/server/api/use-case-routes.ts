@@ -1,17 +1,22 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { problemDetails, withoutSecrets } from '../../contract/index.js';
-import { type AnyUseCase, computerClock, newId, perform, type Store } from '../../workshop/index.js';
+import { type AnyUseCase, type Clock, newId, perform, type Store } from '../../workshop/index.js';
 import { workshopProblem } from '../workshop-problem.js';
 import { etagOf, expectedVersionFrom } from './entity-tags.js';
 import { signedIn } from './guard.js';
 import { requestIdOf } from './request-id.js';
 
 /** A route for each use case: what it is called, takes, gives and asks for stands in its definition. */
-export function useCaseRoutes(api: FastifyInstance, store: Store, useCases: readonly AnyUseCase[]): void {
-  for (const useCase of useCases) useCaseRoute(api, store, useCase);
+export function useCaseRoutes(api: FastifyInstance, parts: Parts, useCases: readonly AnyUseCase[]): void {
+  for (const useCase of useCases) useCaseRoute(api, parts, useCase);
 }
 
-function useCaseRoute(api: FastifyInstance, store: Store, useCase: AnyUseCase): void {
+interface Parts {
+  readonly store: Store;
+  readonly clock: Clock;
+}
+
+function useCaseRoute(api: FastifyInstance, { store, clock }: Parts, useCase: AnyUseCase): void {
   const { name, summary, path, permission, input, output } = useCase.definition;
   const takesVersion = takesExpectedVersion(useCase);
   api.route({
@@ -35,7 +40,7 @@ function useCaseRoute(api: FastifyInstance, store: Store, useCase: AnyUseCase): 
     handler: async (request, reply) => {
       const answer = await perform(store, useCase, {
         actor: signedIn(request),
-        clock: computerClock,
+        clock,
         newId,
         input: request.body,
         requestId: requestIdOf(request),

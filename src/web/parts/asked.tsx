@@ -1,6 +1,10 @@
 import type { UseQueryResult } from '@tanstack/react-query';
-import type { ReactNode } from 'react';
+import { type ReactNode, useLayoutEffect, useState } from 'react';
+import { useWords } from '../words/language.js';
+import { PARTS_WORDS } from '../words/parts.js';
 import styles from './asked.module.css';
+import { Button } from './button.js';
+import { RoomTitle } from './room-title.js';
 
 interface AskedProps<T> {
   readonly question: UseQueryResult<T>;
@@ -11,22 +15,30 @@ interface AskedProps<T> {
 
 /** Shows an answer of the server, or that it is waited for, or why there is none and how to ask again. */
 export function Asked<T>({ question, what, children }: AskedProps<T>) {
+  const words = useWords(PARTS_WORDS);
   if (question.data !== undefined) return children(question.data);
   if (question.isError) {
     return (
       <div role="alert" className={styles.failed}>
-        <h1>Could not fetch {what}</h1>
+        <FailedTitle title={words.couldNotFetch(what)} />
         <p>{question.error.message}</p>
-        <button type="button" className={styles.again} onClick={() => void question.refetch()}>
-          Ask again
-        </button>
+        <Button kind="main" onClick={() => void question.refetch()}>
+          {words.askAgain}
+        </Button>
       </div>
     );
   }
   return (
     <div role="status" className={styles.waiting}>
       <span className={styles.string} aria-hidden="true" />
-      <p>Working out {what} …</p>
+      <p>{words.fetching(what)}</p>
     </div>
   );
+}
+
+/** The title of the room where it has no other: a room is asked for as a whole, or in a part of it. */
+function FailedTitle({ title }: { readonly title: string }) {
+  const [isAlone, setAlone] = useState(false);
+  useLayoutEffect(() => setAlone(document.querySelector('h1') === null), []);
+  return isAlone ? <RoomTitle title={title} /> : <h2>{title}</h2>;
 }

@@ -1,14 +1,17 @@
 import { Link } from '@tanstack/react-router';
+import { useWords } from '../words/language.js';
+import { PARTS_WORDS } from '../words/parts.js';
 import { RoomTitle } from './room-title.js';
 
 /** Where an address leads nowhere. */
-export function Lost({ what = 'There is nothing at this address.' }: { readonly what?: string }) {
+export function Lost({ what }: { readonly what?: string }) {
+  const words = useWords(PARTS_WORDS);
   return (
     <>
-      <RoomTitle title="Nothing here" />
-      <p>{what}</p>
+      <RoomTitle title={words.nothingHere} />
+      <p>{what ?? words.nothingAtAddress}</p>
       <p>
-        <Link to="/">Back to the day</Link>
+        <Link to="/">{words.backToDay}</Link>
       </p>
     </>
   );

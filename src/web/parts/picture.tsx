@@ -1,5 +1,7 @@
 import { SegmentedControl } from '@mantine/core';
 import { type ReactNode, useId, useState } from 'react';
+import { useWords } from '../words/language.js';
+import { PARTS_WORDS } from '../words/parts.js';
 import styles from './picture.module.css';
 
 interface PictureProps {
@@ -13,6 +15,7 @@ interface PictureProps {
 
 /** A drawing with its title and, at choice, the same as a table. */
 export function Picture({ title, picture, table, caption, beside }: PictureProps) {
+  const words = useWords(PARTS_WORDS);
   const [view, setView] = useState<'picture' | 'table'>('picture');
   const id = useId();
   return (
@@ -22,10 +25,10 @@ export function Picture({ title, picture, table, caption, beside }: PictureProps
         <div className={styles.choices}>
           {beside}
           <SegmentedControl
-            aria-label={`${title}: seen as`}
+            aria-label={words.seenAs(title)}
             data={[
-              { value: 'picture', label: 'Picture' },
-              { value: 'table', label: 'Table' },
+              { value: 'picture', label: words.picture },
+              { value: 'table', label: words.table },
             ]}
             value={view}
             onChange={(wanted) => setView(wanted as typeof view)}

@@ -42,9 +42,7 @@ export function SheetTable<Row>({
         <thead>
           <tr>
             {columns.map((column) => (
-              <th key={column.heading} scope="col" className={styleOf(column)}>
-                {column.heading}
-              </th>
+              <Heading key={column.heading} words={column.heading} style={styleOf(column)} />
             ))}
           </tr>
         </thead>
@@ -70,6 +68,16 @@ export function SheetTable<Row>({
     </Sideways>
   );
 }
+
+/** A column of things to press has no name to read out. */
+const Heading = ({ words, style }: { readonly words: string; readonly style: string | undefined }) =>
+  words === '' ? (
+    <td className={style} />
+  ) : (
+    <th scope="col" className={style}>
+      {words}
+    </th>
+  );
 
 function styleOf<Row>({ figures, wide, whole }: SheetColumn<Row>): string | undefined {
   if (figures) return styles.figures;

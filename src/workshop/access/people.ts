@@ -30,6 +30,7 @@ export const changePersonCase = useCase(changePerson, async ({ tx, now }, input)
   const { id, expectedVersion, name, roles, active } = input;
   const person = await recordAsSeen(tx, 'person', { id, expectedVersion });
   const body: BodyOf<'person'> = {
+    ...person.body,
     name: name?.trim() ?? person.body.name,
     roles: roles ?? person.body.roles,
     active: active ?? person.body.active,

@@ -23,12 +23,16 @@ export async function begin(ask: Ask, tx: Transaction, beginning: Beginning): Pr
   const { shop, hands } = beginning;
   for (const person of Object.keys(DEMO_PEOPLE) as DemoPerson[]) await takeIn(ask, tx, hands, person);
   for (const { useCase, input } of shopRecords(shop, hands.newId)) await ask(useCase, input as never);
-  const body = { name: NEW_STRINGS_BIN, walkOrder: shop.bins.length + 1, reorderLevel: 0 };
-  const { id: newStringsBin } = await ask(saveBin, { id: hands.newId(), body });
-  return openBook(tx, beginning, newStringsBin);
+  const bin = async (name: string, walkOrder: number) =>
+    (await ask(saveBin, { id: hands.newId(), body: { name, walkOrder, reorderLevel: 0 } })).id;
+  const newStringsBin = await bin(NEW_STRINGS_BIN, shop.bins.length + 1);
+  const upperShelf = await bin(UPPER_SHELF, shop.bins.length + 2);
+  return openBook(tx, beginning, { newStringsBin, upperShelf });
 }
 
-/** Nobody is to sign in as an invented person: the links that were made for them are thrown away. */
+const UPPER_SHELF = 'upper shelf';
+
+/** The links that were made for invented people are thrown away: who may sign in as one of them is not the history's to say. */
 async function takeIn(ask: Ask, tx: Transaction, { newId, meet }: Hands, person: DemoPerson): Promise<void> {
   const { name, roles } = DEMO_PEOPLE[person];
   const id = newId();
@@ -40,7 +44,7 @@ async function takeIn(ask: Ask, tx: Transaction, { newId, meet }: Hands, person:
 async function openBook(
   tx: Transaction,
   { shop, causes, chance, hands }: Beginning,
-  newStringsBin: string,
+  { newStringsBin, upperShelf }: { readonly newStringsBin: string; readonly upperShelf: string },
 ): Promise<HistoryBook> {
   const bins = await tx.records.all('bin');
   const binByKind = new Map(bins.flatMap(({ id, body }) => (body.stringKey ? [[body.stringKey, id]] : [])));
@@ -63,17 +67,20 @@ async function openBook(
     },
     binOf: (key) => binByKind.get(key) ?? newStringsBin,
     levelOf: (key) => levels.get(key) ?? 0,
+    upperShelf,
     kinds: new Map(shop.strings.map(({ spec }) => [stringKey(spec), spec])),
     recipes: new Map(
       recipes.map(({ id, version, state, body }) => [id, { name: body.name, version, state, runs: 0 }]),
     ),
     spools: await spoolsOf(tx),
+    usedMg: new Map(),
     lots: grouped(await lotsOf(tx), (lot) => lot.stringKey),
     works: new Map(),
     orders: [],
     letters: [],
     complaints: [],
-    count: { orders: 1000, spools: 0, runsToday: 0 },
+    requests: [],
+    count: { orders: 1000, ordersByHand: 1000, ordersOfRequests: 1000, requests: 0, spools: 0, runsToday: 0 },
   };
 }
 

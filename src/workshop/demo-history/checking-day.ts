@@ -31,7 +31,8 @@ export function actsOfChecking(day: HistoryDay): readonly Act[] {
   ];
 }
 
-async function lookThrough({ ask }: InHand, { book, date }: HistoryDay, lot: ShopLot): Promise<void> {
+/** A coiler goes through a lot, and lets it be packed or holds it. */
+export async function lookThrough({ ask }: InHand, { book, date }: HistoryDay, lot: ShopLot): Promise<void> {
   const { id: lotId, binId } = lot;
   const found = countOf(lot.toFind);
   const of = { lotId, station: 'coiler' } as const;

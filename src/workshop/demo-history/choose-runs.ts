@@ -46,17 +46,28 @@ export function chooseRuns(book: HistoryBook): readonly RunToWind[] {
     for (const { spec, lacking } of wanted) {
       const key = stringKey(spec);
       if (chosen.has(key)) continue;
-      const run = runOn(book, machine, { spec, lacking, taken });
+      const quantity = Math.max(QUANTITIES[spec.kind], Math.min(60, lacking + 2));
+      const run = runOn(book, machine, { spec, quantity, taken });
       if (!run) continue;
       chosen.add(key);
-      for (const { first, second } of run.spools)
-        for (const spool of [first, second]) if (spool) taken.add(spool.id);
+      for (const spoolId of spoolsOf(run)) taken.add(spoolId);
       runs.push(run);
       break;
     }
   }
   return runs;
 }
+
+/** Spools that nobody else may have while the run goes on. */
+export const spoolsOf = ({ spools }: RunToWind): readonly string[] =>
+  spools.flatMap(({ first, second }) => (second ? [first.id, second.id] : [first.id]));
+
+/** Kinds that are kept ready, those of which least lies there first: what to wind where nothing presses. */
+export const kindsToFillUp = (book: HistoryBook): readonly StringSpec[] =>
+  [...book.kinds]
+    .map(([key, spec]) => ({ spec, key, share: onHand(book, key) / Math.max(1, book.levelOf(key)) }))
+    .sort((a, b) => a.share - b.share || byText(a.key, b.key))
+    .map(({ spec }) => spec);
 
 interface WantedKind {
   readonly spec: StringSpec;
@@ -65,12 +76,18 @@ interface WantedKind {
   readonly share: number;
 }
 
-function wantedKinds(book: HistoryBook): readonly WantedKind[] {
+/** Strings that open orders want, by kind. */
+export function demandOf(book: HistoryBook): ReadonlyMap<string, number> {
   const demand = new Map<string, number>();
   for (const { body } of book.orders)
     for (const { quantity, strings } of body.lines)
       for (const string of strings)
         demand.set(string.stringKey, (demand.get(string.stringKey) ?? 0) + quantity);
+  return demand;
+}
+
+function wantedKinds(book: HistoryBook): readonly WantedKind[] {
+  const demand = demandOf(book);
   const specs = new Map(book.kinds);
   for (const key of demand.keys()) {
     const spec = readStringKey(key);
@@ -87,23 +104,23 @@ function wantedKinds(book: HistoryBook): readonly WantedKind[] {
     .sort((a, b) => a.share - b.share || byText(stringKey(a.spec), stringKey(b.spec)));
 }
 
-interface RunWish {
+export interface RunWish {
   readonly spec: StringSpec;
-  readonly lacking: number;
+  readonly quantity: number;
   /** Spools that other runs of the day have. */
   readonly taken: ReadonlySet<string>;
 }
 
-function runOn(
+/** A run of a kind on a machine; nothing where the machine cannot make it or the wire does not suffice. */
+export function runOn(
   book: HistoryBook,
   machineName: string,
-  { spec, lacking, taken }: RunWish,
+  { spec, quantity, taken }: RunWish,
 ): RunToWind | undefined {
   const { shop } = book;
   const recipe = recipeFor(shop, spec);
   const work = recipe && workOn(book, machineName, recipe, spec);
   if (!recipe || !work) return undefined;
-  const quantity = Math.max(QUANTITIES[spec.kind], Math.min(60, lacking + 2));
   const spools = work.wire.map(({ wireId, kg }) =>
     spoolsFor(book, { wire: wireId, mgPerString: mgFromKg(kg), quantity, taken }),
   );

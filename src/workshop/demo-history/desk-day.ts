@@ -30,10 +30,11 @@ async function readClimate({ ask }: InHand, { book, date }: HistoryDay, isAftern
 }
 
 /** The post's orders come in two small files a week. */
-const ORDERS_A_FILE = { least: 8, most: 12 } as const;
+const ORDERS_A_FILE = { least: 7, most: 11 } as const;
 const QUANTITIES = [1, 1, 1, 1, 1, 2, 2, 2, 3] as const;
 
-async function takeInOrders({ ask, tx }: InHand, { book, date }: HistoryDay): Promise<void> {
+/** A file of the post's orders is taken in. */
+export async function takeInOrders({ ask, tx }: InHand, { book, date }: HistoryDay): Promise<void> {
   const { chance, shop, count } = book;
   const orders = chance.whole(ORDERS_A_FILE.least, ORDERS_A_FILE.most);
   const csv = demoOrders(shop, {
@@ -60,7 +61,8 @@ const SHORT_MG = 2_200_000;
 const MOST_SPOOLS = 5;
 const A_TUESDAY = '2026-03-03' as CalendarDate;
 
-async function receive({ ask }: InHand, { book, date }: HistoryDay): Promise<void> {
+/** What the carrier brought. */
+export async function receive({ ask }: InHand, { book, date }: HistoryDay): Promise<void> {
   const isDue = weekday(date) === TUESDAY && daysBetween(A_TUESDAY, date) % BETWEEN_DELIVERIES_DAYS === 0;
   const { shop, chance, causes, count, ids } = book;
   const wish = {

@@ -1,6 +1,7 @@
 import type { LetterToCome, PlantedCauses } from '../../../demo/index.js';
 import type { Shop } from '../../core/day/index.js';
 import type { CalendarDate, Chance } from '../../core/foundation/index.js';
+import type { PlayerRequest } from '../../core/orders/index.js';
 import type { StringSpec } from '../../core/sets/index.js';
 import type { StringWork } from '../../core/winding/index.js';
 import type { Order } from '../packing/packs-of-order.js';
@@ -17,10 +18,14 @@ export interface HistoryBook {
   readonly binOf: (stringKey: string) => string;
   /** How many strings of a kind are kept ready; 0 of those made to order. */
   readonly levelOf: (stringKey: string) => number;
+  /** Where lots go when their own bin is full. */
+  readonly upperShelf: string;
   /** Kinds that have a bin. */
   readonly kinds: ReadonlyMap<string, StringSpec>;
   readonly recipes: Map<string, RecipeOnTrial>;
   readonly spools: ShopSpool[];
+  /** Wire that runs took, by its name; what was taken lately counts most. */
+  readonly usedMg: Map<string, number>;
   /** Lots of which something is left, by kind, the oldest first. */
   readonly lots: Map<string, ShopLot[]>;
   /** What making a kind on a machine takes, once it was worked out. */
@@ -33,8 +38,17 @@ export interface HistoryBook {
     readonly player: string;
   })[];
   readonly complaints: OpenComplaint[];
-  /** Counts what is numbered through: orders, spools, runs of a day. */
-  readonly count: { orders: number; spools: number; runsToday: number };
+  /** Those that were answered and are not settled. */
+  readonly requests: OpenRequest[];
+  /** Counts what is numbered through. */
+  readonly count: {
+    orders: number;
+    ordersByHand: number;
+    ordersOfRequests: number;
+    requests: number;
+    spools: number;
+    runsToday: number;
+  };
 }
 
 export interface RecipeOnTrial {
@@ -62,7 +76,7 @@ export interface ShopLot {
   readonly id: string;
   readonly name: string;
   readonly stringKey: string;
-  readonly binId: string;
+  binId: string;
   /** Of the wire in it. */
   readonly wireLots: readonly string[];
   version: number;
@@ -85,6 +99,15 @@ export interface OpenComplaint {
   next: CalendarDate;
 }
 
+export interface OpenRequest {
+  readonly id: string;
+  readonly asked: { readonly player: string; readonly letter: string; readonly quantity: number };
+  readonly request: PlayerRequest;
+  version: number;
+  /** When the player makes up their mind. */
+  readonly next: CalendarDate;
+}
+
 export const allLots = ({ lots }: HistoryBook): readonly ShopLot[] => [...lots.values()].flat();
 
 export function keepLot({ lots }: HistoryBook, lot: ShopLot): void {
@@ -98,6 +121,14 @@ export const onHand = ({ lots }: HistoryBook, stringKey: string): number =>
 /** Lots of a kind that the packer may take from. */
 export const released = ({ lots }: HistoryBook, stringKey: string): readonly ShopLot[] =>
   (lots.get(stringKey) ?? []).filter(({ state, left }) => state === 'released' && left > 0);
+
+/** Of a use so much counts a working day later: half of it a fortnight on. */
+const STILL_COUNTS = 0.933;
+
+/** What wire was used for weeks ago tells little of what it is used for now. */
+export function fadeUse({ usedMg }: HistoryBook): void {
+  for (const [wire, mg] of usedMg) usedMg.set(wire, mg * STILL_COUNTS);
+}
 
 /** Lots of which nothing is left are nobody's business any more. */
 export function forgetEmptyLots({ lots }: HistoryBook): void {

@@ -54,13 +54,16 @@ export function spoolsAtClose({ spools }: RunToWind, good: number) {
 
 /** After the run: spools off the machine, the books as the shop's answer has them. */
 export function spoolsBack(
+  { usedMg }: HistoryBook,
   { spools }: RunToWind,
   wire: readonly { readonly spoolId: string; readonly mg: number }[],
 ): void {
   for (const ofWire of spools) {
     const spool = windsNow(ofWire);
     spool.machine = undefined;
-    spool.bookMg -= wire.find(({ spoolId }) => spoolId === spool.id)?.mg ?? 0;
+    const mg = wire.find(({ spoolId }) => spoolId === spool.id)?.mg ?? 0;
+    spool.bookMg -= mg;
+    usedMg.set(ofWire.wire, (usedMg.get(ofWire.wire) ?? 0) + mg);
   }
 }
 

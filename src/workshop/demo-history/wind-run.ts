@@ -24,7 +24,7 @@ import { startRun } from '../production/start-run.js';
 import { judgeTrialString, recordTrialString } from '../production/trial-strings.js';
 import type { Act, HistoryDay, InHand } from './act.js';
 import type { RunToWind } from './choose-runs.js';
-import { keepLot } from './history-book.js';
+import { type HistoryBook, keepLot } from './history-book.js';
 import { tryRecipe } from './recipe-trials.js';
 import { spoolsAtClose, spoolsBack, takeFromSpools, useUpRemnants } from './spools-of-run.js';
 
@@ -56,35 +56,67 @@ const RESPONSE: Readonly<Record<string, number>> = {
 };
 const WEIGHED_SHARE = 0.25;
 
+/** A run that was planned already. */
+export interface PlannedRun {
+  readonly id: string;
+  readonly version: number;
+  readonly name: string;
+}
+
+/** A run before anybody laid a hand on it. */
+export const runInHand = (
+  { chance, newId }: HistoryBook,
+  run: RunToWind,
+  planned?: PlannedRun,
+): RunInHand => ({
+  run,
+  runId: planned?.id ?? newId(),
+  name: planned?.name ?? '',
+  version: planned?.version ?? 1,
+  settingM: normal(chance, SET_UP_M),
+  trials: 0,
+  trialsScrapped: 0,
+  checkedOffM: 0,
+});
+
 /** Everything that is done for a run, from the owner's word to the close. Times are minutes of the day. */
 export function actsOfRun(day: HistoryDay, run: RunToWind, startMinute: number): readonly Act[] {
-  const { book } = day;
-  const hand: RunInHand = {
-    run,
-    runId: book.newId(),
-    name: '',
-    version: 1,
-    settingM: normal(book.chance, SET_UP_M),
-    trials: 0,
-    trialsScrapped: 0,
-    checkedOffM: 0,
-  };
+  const hand = runInHand(day.book, run);
+  return [
+    { minute: 451, by: 'owner', work: (shop) => plan(shop, day, hand) },
+    ...actsAtMachine(day, hand, startMinute),
+  ];
+}
+
+/** What its winder does for a run, from the spools to the close. */
+export function actsAtMachine(day: HistoryDay, hand: RunInHand, startMinute: number): readonly Act[] {
+  const begun = actsOfBeginning(day, hand, startMinute);
+  const { minute: checked = startMinute, by = 'servoWinder' } = begun.at(-1) ?? {};
+  return [
+    ...begun,
+    { minute: checked + windMinutes(hand.run) / 2, by, work: (shop) => close(shop, day, hand) },
+  ];
+}
+
+/** A run is set up, tried and in full swing: half of its strings are wound. */
+export function actsOfBeginning(day: HistoryDay, hand: RunInHand, startMinute: number): readonly Act[] {
+  const { run } = hand;
   const by = WINDER_AT[run.machine] ?? 'servoWinder';
   const isWound = run.spec.kind === 'wound';
   const trials = isWound ? 2 : 0;
   const setUp = isWound ? 24 : 8;
-  const windMinutes = (run.quantity * run.work.cycleSeconds) / run.work.positions / 60 + 0.5 * run.quantity;
-  const at = (minute: number, work: Act['work'], who = by): Act => ({ minute, by: who, work });
+  const at = (minute: number, work: Act['work']): Act => ({ minute, by, work });
   return [
-    at(451, (shop) => plan(shop, day, hand), 'owner'),
     at(startMinute, (shop) => start(shop, hand)),
     ...Array.from({ length: trials }, (_, trial) =>
       at(startMinute + setUp + 7 * trial, (shop) => tryString(shop, day, hand)),
     ),
-    at(startMinute + setUp + 14 + windMinutes / 2, (shop) => check(shop, day, hand)),
-    at(startMinute + setUp + 14 + windMinutes, (shop) => close(shop, day, hand)),
+    at(startMinute + setUp + 14 + windMinutes(run) / 2, (shop) => check(shop, day, hand)),
   ];
 }
+
+const windMinutes = ({ quantity, work }: RunToWind): number =>
+  (quantity * work.cycleSeconds) / work.positions / 60 + 0.5 * quantity;
 
 async function plan(shop: InHand, { book, date }: HistoryDay, hand: RunInHand): Promise<void> {
   const { run, runId } = hand;
@@ -200,7 +232,7 @@ async function close(shop: InHand, day: HistoryDay, hand: RunInHand): Promise<vo
     scrap,
     spools: book.chance.next() < WEIGHED_SHARE ? spoolsAtClose(run, checked.good) : [],
   });
-  spoolsBack(run, wire);
+  spoolsBack(book, run, wire);
   if (!lot) return;
   keepLot(book, {
     id: lotId,

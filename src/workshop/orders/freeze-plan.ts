@@ -1,36 +1,31 @@
 import type { BodyOf, StoredRecord } from '../../contract/index.js';
 import { freezePlan as definition } from '../../contract/index.js';
-import { type Day, type DayRun, workOutResolved } from '../../core/day/index.js';
+import type { Day, DayRun } from '../../core/day/index.js';
 import { invariant, succeed } from '../../core/foundation/index.js';
-import { type StringSpec, stringKey } from '../../core/sets/index.js';
 import { PLAN_LIFE } from '../../core/stock/index.js';
 import { planRun } from '../production/plan-run.js';
 import { refuse } from '../refusal.js';
-import { type ShopBook, shopBook } from '../shop/shop-book.js';
+import type { ShopBook } from '../shop/shop-book.js';
 import { useCase, type Work } from '../use-case.js';
-import { comingStrings } from './coming-strings.js';
-import { type OpenOrders, openOrders } from './open-orders.js';
+import { dayOfShop } from './day-of-shop.js';
+import type { OpenOrders } from './open-orders.js';
 import { needDay } from './order-lines.js';
 import { supersedePlans } from './supersede-plans.js';
 
 /**
  * A day's plan, settled: what open orders and bins want beyond what lies there and is coming, on which machine
- * and when. Runs that start on the day become runs to start; those after it are kept in the plan to look at, and
- * are planned anew on their day.
+ * and when, behind runs that were settled before. Runs that start on the day become runs to start; those after it are
+ * kept in the plan to look at, and are planned anew on their day.
  */
 export const freezePlan = useCase(definition, async (work, { id, date: text, note = '' }) => {
   const { tx, now } = work;
   const date = needDay(text);
   const runsBefore = await supersedePlans(work, date);
-  const book = await shopBook(tx);
-  const open = await openOrders(tx, book);
-  const strings = [...book.shop.strings, ...(await comingStrings(tx))];
-  const shop = { ...book.shop, strings };
-  const day = workOutResolved({ shop, date, orders: open.orders, faults: open.faults });
+  const { day, book, open, specOf } = await dayOfShop(tx, { date, now });
   const lines = day.plan.runs.map((run) => planLine(run, { day, book, open, newId: work.newId }));
-  const body = { date, note, runs: lines };
+  const underWay = (day.underWay ?? []).map((run) => ({ ...run, machineId: machineOf(run, book).id }));
+  const body = { date, note, runs: lines, ...(underWay.length > 0 ? { underWay } : {}) };
   const plan = await tx.records.insert('plan', { id, state: PLAN_LIFE.initial, at: now, body });
-  const specOf = specsByKey(open, strings);
   const runs: StoredRecord<BodyOf<'run'>>[] = [];
   for (const line of lines) {
     if (line.runId === undefined) continue;
@@ -53,13 +48,10 @@ interface LineTask {
 
 /** A run of the plan with the records that it is about. */
 function planLine(run: DayRun, { day, book, open, newId }: LineTask): PlanLine {
-  const machine = book.records.machine.byName.get(run.machineId);
+  const machine = machineOf(run, book);
   const recipe = book.records.recipe.byName.get(run.recipeId);
   const lot = day.lots.find(({ id }) => id === run.lotId);
-  invariant(
-    machine && recipe && lot,
-    'the core plans with machines and recipes of the shop that it was given',
-  );
+  invariant(recipe && lot, 'the core plans with recipes of the shop that it was given');
   const orderIds = [...new Set(lot.orderLines.map((line) => open.orderOf(line).id))];
   const runId = run.setUpFrom.date === day.date ? newId() : undefined;
   return {
@@ -71,6 +63,12 @@ function planLine(run: DayRun, { day, book, open, newId }: LineTask): PlanLine {
     orderIds,
     ...(runId === undefined ? {} : { runId }),
   };
+}
+
+function machineOf({ machineId }: { readonly machineId: string }, { records }: ShopBook) {
+  const machine = records.machine.byName.get(machineId);
+  invariant(machine, 'the core plans with machines of the shop that it was given');
+  return machine;
 }
 
 async function runToStart(work: Work, run: Parameters<typeof planRun.run>[1]) {
@@ -85,21 +83,6 @@ async function runToStart(work: Work, run: Parameters<typeof planRun.run>[1]) {
     ...(planId === undefined ? {} : { planId }),
   });
   return done.ok ? done.value : refuse(done.fault);
-}
-
-/** Every kind that is planned is one that an order wants or a bin is kept filled with. */
-function specsByKey(
-  { orders }: OpenOrders,
-  strings: readonly { readonly spec: StringSpec }[],
-): (key: string) => StringSpec {
-  const specs = new Map(
-    [...strings, ...orders.flatMap((order) => order.strings)].map(({ spec }) => [stringKey(spec), spec]),
-  );
-  return (key) => {
-    const spec = specs.get(key);
-    invariant(spec, `the kind of string "${key}" is wanted by an order or a bin`);
-    return spec;
-  };
 }
 
 /** What the owner must be told of: orders late, orders left out, bins that stay low. */

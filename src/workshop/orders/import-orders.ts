@@ -17,6 +17,7 @@ export const importOrders = useCase(definition, async (work, { source, csv, mapp
   const file = readImport({ csv, shop: book.shop, mapping, remembered: await tx.mappings.get(source) });
   const compared = await compareOrders({ tx, book, file, source });
   const preview = {
+    headings: file.headings.map(({ heading, samples }) => ({ heading, samples: [...samples] })),
     columns: file.columns.headingOf,
     ignored: [...file.columns.ignored, ...file.columns.doubled.flatMap(({ headings }) => headings.slice(1))],
     orders: compared.orders.map(({ shown }) => shown),

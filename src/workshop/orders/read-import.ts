@@ -17,6 +17,8 @@ import { refuse } from '../refusal.js';
 
 /** A file of orders taken apart: its rows order by order, and what could not be read. */
 export interface ImportFile {
+  /** Every heading of the file, with the first cells under it that hold anything. */
+  readonly headings: readonly { readonly heading: string; readonly samples: readonly string[] }[];
   readonly columns: ColumnMap;
   readonly orders: readonly ImportedOrder[];
   /** Of rows that name no order, or could not be taken apart at all. */
@@ -56,6 +58,7 @@ export function readImport({ csv, shop, mapping, remembered = {} }: ImportText):
     numberOf,
   );
   return {
+    headings: headings.map((heading) => ({ heading, samples: samplesOf(rows, heading) })),
     columns,
     orders: [...byNumber].map(([number, own]) => ({
       number,
@@ -67,6 +70,14 @@ export function readImport({ csv, shop, mapping, remembered = {} }: ImportText):
     faults: [...table.value.faults, ...read.faults.filter(({ orderId }) => orderId === undefined)],
   };
 }
+
+const MOST_SAMPLES = 3;
+
+const samplesOf = (rows: readonly TableRow[], heading: string): readonly string[] =>
+  rows
+    .map(({ cells }) => (cells[heading] ?? '').trim())
+    .filter((cell) => cell !== '')
+    .slice(0, MOST_SAMPLES);
 
 /** A heading that a person names must stand in the file. */
 function toldOf(mapping: ToldColumns, headings: readonly string[]): ToldColumns {

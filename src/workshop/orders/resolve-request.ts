@@ -1,25 +1,24 @@
-import type { InputOf } from '../../contract/index.js';
 import { resolveRequest as definition } from '../../contract/index.js';
-import { calendarDate, invariant, succeed } from '../../core/foundation/index.js';
-import { type ResolvedOrder, resolver } from '../../core/orders/index.js';
+import { succeed } from '../../core/foundation/index.js';
+import { type AnswerQuestion, type GivenAnswer, giveAnswer } from '../../core/orders/index.js';
 import { REQUEST_LIFE } from '../../core/stock/index.js';
 import { recordAsSeen, stepRecord } from '../record-change.js';
 import { refuse } from '../refusal.js';
 import { type ShopBook, shopBook } from '../shop/shop-book.js';
-import { useCase, type Work } from '../use-case.js';
-import { keptStrings, lineToResolve } from './order-lines.js';
+import { useCase } from '../use-case.js';
+import { keptStrings } from './order-lines.js';
 
-type Asked = InputOf<typeof definition>;
-
-/** A request with the best set that the shop can make of it now. Asked anew, the answer may be another. */
+/** A request with the set that was taken of those that answer it, or the best that the shop can make of it now. Asked anew,
+ * the answer may be another. */
 export const resolveRequest = useCase(definition, async (work, input) => {
-  const { id, expectedVersion, player, letter, quantity, request } = input;
+  const { id, expectedVersion, player, letter, quantity, request, chosen } = input;
   const before =
     expectedVersion === undefined
       ? undefined
       : await recordAsSeen(work.tx, 'request', { id, expectedVersion });
   const book = await shopBook(work.tx);
-  const body = { player, letter, quantity, request, answer: answerOf(bestSet(work, input, book), book) };
+  const answer = keptAnswer(answerOf({ request, quantity, ...(chosen ? { chosen } : {}) }, book), book);
+  const body = { player, letter, quantity, request, answer };
   if (before)
     return succeed(
       await stepRecord(work, 'request', { record: before, life: REQUEST_LIFE, step: 'answer', body }),
@@ -29,17 +28,17 @@ export const resolveRequest = useCase(definition, async (work, input) => {
   );
 });
 
-function bestSet({ now }: Work, { player, quantity, request }: Asked, { shop }: ShopBook): ResolvedOrder {
-  const due = calendarDate(now.slice(0, 10));
-  invariant(due, 'the moment of a use case has a day');
-  const place = { line: 1, orderId: '', player, due, note: '' };
-  const answer = resolver(shop)(lineToResolve(place, { quantity, wanted: { kind: 'request', request } }));
+function answerOf(question: AnswerQuestion, { shop }: ShopBook): GivenAnswer {
+  const answer = giveAnswer(question, shop);
   if (answer.ok) return answer.value;
-  return refuse({ code: 'request.unanswerable', faults: answer.fault });
+  if (answer.fault.kind === 'not-offered') return refuse({ code: 'request.set-not-offered' });
+  return refuse({ code: 'request.unanswerable', faults: [answer.fault.fault] });
 }
 
-const answerOf = ({ setName, strings }: ResolvedOrder, book: ShopBook) => ({
-  setName,
+/** Figures and warnings are kept as they were told: a later recipe must not change what a player was promised. */
+const keptAnswer = ({ strings, ...answer }: GivenAnswer, book: ShopBook) => ({
+  ...answer,
   strings: keptStrings(strings, book),
-  totalTensionN: strings.reduce((sum, { sounding }) => sum + (sounding?.tensionN ?? 0), 0),
+  figures: [...answer.figures],
+  warnings: [...answer.warnings],
 });

@@ -52,7 +52,7 @@ export async function stringsInBins(
 }
 
 /** A bin is kept filled with the one kind of string that it is for. */
-const reorderLevel = ({ body }: Bins[number], stringKey: string): number =>
+export const reorderLevel = ({ body }: Bins[number], stringKey: string): number =>
   body.stringKey === stringKey ? body.reorderLevel : 0;
 
 /** A bin without strings of its kind still asks for them. */

@@ -1,5 +1,6 @@
 import type { Shop } from '../../core/day/index.js';
 import type { ReadTransaction } from '../../store/index.js';
+import { seatByMachine } from '../calibration/seat-by-machine.js';
 import { refuse } from '../refusal.js';
 import { setUpNow } from './set-up-now.js';
 import { shelf } from './shelf.js';
@@ -43,7 +44,7 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
     invented,
     rules,
     rates,
-    ...(seat ? { seat } : {}),
+    ...(seat ? { seat: seatByMachine(seat, records.machine.nameOf) } : {}),
     wires: wires.map(asWire),
     machines: machines.map(asMachine),
     recipes: recipesOf(recipes, records.wire),

@@ -2,7 +2,7 @@ import type { BodyOf, RecordKind, StoredRecord } from '../../contract/index.js';
 import type { Recipe } from '../../core/recipes/index.js';
 import type { Wire } from '../../core/stock/index.js';
 import type { Machine } from '../../core/winding/index.js';
-import { recipeInCore } from '../production/recipe-in-core.js';
+import { type RecipeRecord, recipeInCore } from '../production/recipe-in-core.js';
 
 /** Records of a kind by their name, which is their id in the core, and the way from the record's id to it. */
 export interface NameIndex<Kind extends RecordKind> {
@@ -26,15 +26,15 @@ export const asWire = ({ body: { name, ...rest } }: Body<'wire'>): Wire => ({ id
 
 export const asMachine = ({ body }: Body<'machine'>): Machine => ({ ...body, id: body.name });
 
-/** Recipes as the core has them; one whose wire is no record any more could not be made, and is left out. */
-export const recipesOf = (
-  records: readonly StoredRecord<BodyOf<'recipe'>>[],
-  wire: NameIndex<'wire'>,
-): readonly Recipe[] =>
-  records.flatMap((record) => {
-    const { body } = record;
-    const coreWireId = wire.nameOf(body.coreWireId);
-    const wrapWireIds = body.wrapWireIds.flatMap((id) => wire.nameOf(id) ?? []);
-    if (coreWireId === undefined || wrapWireIds.length < body.wrapWireIds.length) return [];
-    return [{ ...recipeInCore(record), id: record.body.name, coreWireId, wrapWireIds }];
-  });
+/** Recipes as the core has them, those left out that could not be made any more. */
+export const recipesOf = (records: readonly RecipeRecord[], wire: NameIndex<'wire'>): readonly Recipe[] =>
+  records.flatMap((record) => asRecipe(record, wire) ?? []);
+
+/** A recipe as the core has it, wires by their names; nothing where a wire of it is no record any more. */
+export function asRecipe(record: RecipeRecord, wire: NameIndex<'wire'>): Recipe | undefined {
+  const { body } = record;
+  const coreWireId = wire.nameOf(body.coreWireId);
+  const wrapWireIds = body.wrapWireIds.flatMap((id) => wire.nameOf(id) ?? []);
+  if (coreWireId === undefined || wrapWireIds.length < body.wrapWireIds.length) return undefined;
+  return { ...recipeInCore(record), id: body.name, coreWireId, wrapWireIds };
+}

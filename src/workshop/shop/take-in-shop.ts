@@ -2,6 +2,8 @@ import type { InputOf } from '../../contract/index.js';
 import type { Shop } from '../../core/day/index.js';
 import { grouped } from '../../core/foundation/index.js';
 import { stringKey } from '../../core/sets/index.js';
+import type { SeatModel } from '../../core/string/index.js';
+import { seatByMachine } from '../calibration/seat-by-machine.js';
 import { abandonRun } from '../production/abandon-run.js';
 import { planRun } from '../production/plan-run.js';
 import { saveRecipe } from '../production/save-recipe.js';
@@ -45,7 +47,10 @@ export function shopRecords(shop: Shop, newId: () => string): readonly Step[] {
   const { name, invented, rules, rates, seat } = shop;
   const plainly = { rules: { ...rules, workingDays: [...rules.workingDays] }, rates };
   return [
-    step(saveSettings, { id: newId(), body: { name, invented, ...plainly, ...(seat ? { seat } : {}) } }),
+    step(saveSettings, {
+      id: newId(),
+      body: { name, invented, ...plainly, ...(seat ? { seat: seatInRecords(seat, ids) } : {}) },
+    }),
     ...shop.wires.map(({ id, ...wire }) => step(saveWire, { id: ids.wire(id), body: { name: id, ...wire } })),
     ...shop.machines.map(({ id, ...machine }) =>
       step(saveMachine, {
@@ -85,6 +90,9 @@ function idsOf(things: readonly { readonly id: string }[], newId: () => string):
   const known = new Map(things.map(({ id }) => [id, newId()]));
   return (name) => known.get(name) ?? newId();
 }
+
+const seatInRecords = (seat: SeatModel, ids: Ids) =>
+  seatByMachine(seat, ids.machine) as NonNullable<InputOf<typeof saveSettings.definition>['body']['seat']>;
 
 function recipeSteps(recipe: Shop['recipes'][number], ids: Ids): readonly Step[] {
   const id = ids.recipe(recipe.id);

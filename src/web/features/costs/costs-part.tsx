@@ -1,36 +1,56 @@
 import type { Day, DayCosts } from '../../../core/day/index.js';
-import { formatFraction, formatMoney } from '../../../core/units/index.js';
+import { formatMoney } from '../../../core/units/index.js';
+import { Explained } from '../../parts/explained.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
+import { useFigures } from '../../sight/figures.js';
+import { useWords } from '../../words/language.js';
+import { PLAN_WORDS } from '../../words/plan.js';
 import styles from './costs-part.module.css';
 
 /** What the day's work costs, by part. */
 export function CostsPart({ day }: { readonly day: Day }) {
+  const words = useWords(PLAN_WORDS);
+  const figures = useFigures();
+  const { costColumns, costParts } = words;
   const { totalMinor } = day.costs;
   const share = (minor: number): number => (totalMinor === 0 ? 0 : minor / totalMinor);
-  const columns: readonly SheetColumn<CostRow>[] = [
-    { heading: 'Part', names: true, cell: ({ name }) => name },
-    { heading: 'Amount', figures: true, cell: ({ minor }) => formatMoney(minor, day.shop) },
-    { heading: 'Share', figures: true, cell: ({ minor }) => formatFraction(share(minor)) },
+  const columns: readonly SheetColumn<keyof Parts>[] = [
+    { heading: costColumns.part, names: true, cell: (part) => costParts[part] },
+    { heading: costColumns.amount, figures: true, cell: (part) => formatMoney(day.costs[part], day.shop) },
+    { heading: costColumns.share, figures: true, cell: (part) => figures.share(share(day.costs[part])) },
     {
-      heading: 'Drawn',
+      heading: costColumns.drawn,
       wide: true,
-      cell: ({ minor }) => (
-        <div className={styles.bar} style={{ width: `${share(minor) * 100}%` }} aria-hidden="true" />
+      cell: (part) => (
+        <div
+          className={styles.bar}
+          style={{ width: `${share(day.costs[part]) * 100}%` }}
+          aria-hidden="true"
+        />
       ),
     },
   ];
   return (
     <section aria-labelledby="costs">
-      <h2 id="costs">What it costs</h2>
+      <h2 id="costs">{words.costs}</h2>
       <SheetTable
-        caption="What it costs"
+        caption={words.costs}
         columns={columns}
-        rows={rowsOf(day.costs)}
-        rowKey={({ name }) => name}
+        rows={Object.keys(costParts) as (keyof Parts)[]}
+        rowKey={(part) => part}
         foot={
           <tr>
-            <th scope="row">All together</th>
-            <td className={styles.total}>{formatMoney(totalMinor, day.shop)}</td>
+            <th scope="row">{words.allTogether}</th>
+            <td className={styles.total}>
+              <Explained
+                name={words.totalName}
+                what={words.totalWhat}
+                formula={words.totalFormula}
+                source={words.totalSource}
+              >
+                {formatMoney(totalMinor, day.shop)}
+              </Explained>
+            </td>
             <td colSpan={2} />
           </tr>
         }
@@ -39,16 +59,4 @@ export function CostsPart({ day }: { readonly day: Day }) {
   );
 }
 
-interface CostRow {
-  readonly name: string;
-  readonly minor: number;
-}
-
-const rowsOf = (costs: DayCosts): readonly CostRow[] => [
-  { name: 'Labour', minor: costs.labourMinor },
-  { name: 'Overhead', minor: costs.overheadMinor },
-  { name: 'Scrap', minor: costs.scrapMinor },
-  { name: 'Wire', minor: costs.wireMinor },
-  { name: 'Packs', minor: costs.packMinor },
-  { name: 'Ends', minor: costs.endsMinor },
-];
+type Parts = Omit<DayCosts, 'totalMinor'>;

@@ -18,8 +18,11 @@ export interface LaneAxis {
   readonly placeOf: (time: ClockTime) => number;
 }
 
+/** What takes time on a lane. */
+export type LaneSpan = Pick<DayRun, 'setUpFrom' | 'runFrom' | 'to'>;
+
 /** An axis of working time: nights, and hours in which nothing runs at either end of a day, are left out. */
-export function laneAxis(runs: readonly DayRun[], dates: readonly CalendarDate[]): LaneAxis {
+export function laneAxis(runs: readonly LaneSpan[], dates: readonly CalendarDate[]): LaneAxis {
   let length = 0;
   const windows = dates.toSorted().map((date): LaneWindow => {
     const window = { date, ...hoursOf(runs, date), startsAt: length };
@@ -41,7 +44,7 @@ const HALF_HOUR = 30;
 const AN_HOUR = 60;
 
 /** From the half hour before the first thing that happens on a date to the half hour after the last. */
-function hoursOf(runs: readonly DayRun[], date: CalendarDate): Pick<LaneWindow, 'fromMinute' | 'toMinute'> {
+function hoursOf(runs: readonly LaneSpan[], date: CalendarDate): Pick<LaneWindow, 'fromMinute' | 'toMinute'> {
   const minutes = runs.flatMap(({ setUpFrom, runFrom, to }) =>
     [setUpFrom, runFrom, to].filter((time) => time.date === date).map(({ minute }) => minute),
   );

@@ -58,4 +58,18 @@ describe('the lanes of a plan', () => {
   it('are none where nothing runs', () => {
     expect(lanesOf({ ...day, plan: { ...day.plan, runs: [] } }, 'plan')).toBeUndefined();
   });
+
+  it('show what is in hand from before, as long as it keeps its machine', () => {
+    const standing = (runId: string, from: number, to: number) => ({
+      ...{ runId, name: runId, machineId: 'm2', stringKey: '46 wound pure-nickel ball 1000 mm', quantity: 5 },
+      from: at('2027-03-01', from),
+      to: at('2027-03-01', to),
+    });
+    const busy = { ...day, underWay: [standing('goes on', 420, 465), standing('over', 450, 450)] };
+    const lanes = lanesOf(busy as unknown as Day, 'day');
+    expect(lanes?.axis.windows[0]?.fromMinute).toBe(420);
+    expect(lanes?.lanes[1]?.standing.map(({ run, fromAt, toAt }) => [run.runId, fromAt, toAt])).toEqual([
+      ['goes on', 0, 45],
+    ]);
+  });
 });

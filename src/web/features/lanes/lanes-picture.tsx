@@ -1,6 +1,8 @@
-import { useElementSize } from '@mantine/hooks';
-import { useId } from 'react';
+import { useElementSize, useMergedRef } from '@mantine/hooks';
+import { type ReactNode, useId, useRef } from 'react';
 import type { Day } from '../../../core/day/index.js';
+import { useWords } from '../../words/language.js';
+import { PLAN_WORDS } from '../../words/plan.js';
 import { LaneBarLink } from './lane-bar-link.js';
 import { LaneClock, LaneMaterials } from './lane-marks.js';
 import { LANE } from './lane-measures.js';
@@ -8,24 +10,50 @@ import { LaneName } from './lane-name.js';
 import { LanesLegend } from './lanes-legend.js';
 import type { LaneScope, Lanes } from './lanes-of.js';
 import styles from './lanes-picture.module.css';
-import { RunPanel } from './run-panel.js';
+import { StandingBars } from './standing-bars.js';
+import type { Carried, Hand } from './use-hand.js';
+import { useHandKeys } from './use-hand-keys.js';
+import { useHandPointer } from './use-hand-pointer.js';
+import { useKeptFocus } from './use-kept-focus.js';
 import { useLaneWalk } from './use-lane-walk.js';
 
 interface LanesPictureProps {
   readonly day: Day;
   readonly lanes: Lanes;
   readonly scope: LaneScope;
+  readonly stateOf: (lotId: string) => string | undefined;
+  /** Left out where nothing can be moved. */
+  readonly hand?: Hand | undefined;
+  readonly onPutDown: (carried: Carried) => void;
+  /** What stands under the lanes about the run that was last pointed at or walked to. */
+  readonly panel: (lotId: string | undefined) => ReactNode;
 }
 
-/** One lane for each machine. Tab leads in, arrow keys from run to run, Enter to the set-up sheet. */
-export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictureProps) {
-  const { ref, width } = useElementSize();
+/** One lane for each machine. Tab leads in, arrow keys from run to run, Enter to the set-up sheet; Space and pointer move runs. */
+export function LanesPicture({
+  day,
+  lanes: drawn,
+  scope,
+  stateOf,
+  hand,
+  onPutDown,
+  panel,
+}: LanesPictureProps) {
+  const words = useWords(PLAN_WORDS);
+  const { axis, lanes } = drawn;
+  const { ref: measured, width } = useElementSize();
+  const place = useRef<HTMLDivElement>(null);
+  const ref = useMergedRef(place, measured);
   const id = useId();
   const idOf = (lotId: string): string => `${id}${lotId}`;
   const walk = useLaneWalk(lanes, idOf);
   const { drawnWidth, nameWidth } = measuresOf(scope, width, axis.length);
   const perMinute = (drawnWidth - nameWidth) / axis.length;
   const bottom = LANE.axisHeight + lanes.length * LANE.height;
+  const onKeyDown = useHandKeys({ lanes, hand, onPutDown, walk });
+  const pointer = useHandPointer({ lanes, hand, onPutDown, drawnWidth, nameWidth, perMinute });
+  const inHand = hand?.carried?.carry.lotId;
+  useKeptFocus(place, inHand === undefined ? undefined : idOf(inHand));
   return (
     <>
       <div className={styles.lanes} data-scope={scope}>
@@ -44,11 +72,10 @@ export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictur
             className={styles.drawing}
             aria-labelledby={`${id}title`}
             role="group"
-            onKeyDown={walk.onKeyDown}
+            onKeyDown={onKeyDown}
+            {...pointer}
           >
-            <title id={`${id}title`}>
-              Lanes of the machines over working time. Arrow keys move from run to run.
-            </title>
+            <title id={`${id}title`}>{hand ? words.lanesTitleMovable : words.lanesTitle}</title>
             <Hatching id={`${id}hatch`} />
             <g transform={`translate(${nameWidth} 0)`}>
               <LaneClock axis={axis} perMinute={perMinute} bottom={bottom} />
@@ -65,6 +92,7 @@ export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictur
                   </foreignObject>
                 )}
                 <LaneMaterials lane={lane} perMinute={perMinute} />
+                <StandingBars standing={lane.standing} day={day} perMinute={perMinute} />
                 {lane.bars.map((bar) => (
                   <LaneBarLink
                     key={bar.run.lotId}
@@ -73,6 +101,9 @@ export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictur
                     day={day}
                     perMinute={perMinute}
                     hatch={`url(#${id}hatch)`}
+                    state={stateOf(bar.run.lotId)}
+                    isMovable={hand?.canMove(bar.run.lotId) ?? false}
+                    isInHand={bar.run.lotId === inHand}
                     isEntry={bar.run.lotId === walk.entryLotId}
                     onPoint={() => walk.point(bar.run.lotId)}
                     onFocus={() => walk.enter(bar.run.lotId)}
@@ -84,7 +115,7 @@ export function LanesPicture({ day, lanes: { axis, lanes }, scope }: LanesPictur
         </div>
       </div>
       <LanesLegend />
-      <RunPanel day={day} run={day.plan.runs.find(({ lotId }) => lotId === walk.touchedLotId)} />
+      {panel(walk.touchedLotId)}
     </>
   );
 }

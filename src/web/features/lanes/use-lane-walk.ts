@@ -2,7 +2,7 @@ import { type KeyboardEvent, useState } from 'react';
 import { isLaneStep, laneWalk } from './lane-walk.js';
 import type { Lane } from './lanes-of.js';
 
-interface LaneWalk {
+export interface LaneWalk {
   /** The run at which the Tab key enters the lanes. */
   readonly entryLotId: string | undefined;
   /** The run that was last pointed at or walked to. */

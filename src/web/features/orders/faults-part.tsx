@@ -1,18 +1,26 @@
 import { orderFaultWords } from '../../../contract/index.js';
 import type { OrderFault } from '../../../core/orders/index.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
+import { useWords } from '../../words/language.js';
+import { ORDERS_WORDS } from '../../words/orders.js';
 
-/** The lines of the file that could not go on, and how to mend each. */
+/** Orders that could not go on, and how to mend each. */
 export function FaultsPart({ faults }: { readonly faults: readonly OrderFault[] }) {
+  const { linesToMend, noneToMend, faultColumns } = useWords(ORDERS_WORDS);
+  const columns: readonly SheetColumn<OrderFault>[] = [
+    { heading: faultColumns.order, names: true, cell: ({ orderId }) => orderId },
+    { heading: faultColumns.what, wide: true, cell: (fault) => orderFaultWords(fault).what },
+    { heading: faultColumns.mend, wide: true, cell: (fault) => orderFaultWords(fault).mend },
+  ];
   return (
     <section aria-labelledby="faults">
-      <h2 id="faults">Lines to mend</h2>
+      <h2 id="faults">{linesToMend}</h2>
       {faults.length === 0 ? (
-        <p className="quiet">None: every line of the file went on.</p>
+        <p className="quiet">{noneToMend}</p>
       ) : (
         <SheetTable
-          caption="Lines to mend"
-          columns={COLUMNS}
+          caption={linesToMend}
+          columns={columns}
           rows={faults}
           rowKey={(fault) => JSON.stringify(fault)}
         />
@@ -20,11 +28,3 @@ export function FaultsPart({ faults }: { readonly faults: readonly OrderFault[] 
     </section>
   );
 }
-
-const COLUMNS: readonly SheetColumn<OrderFault>[] = [
-  { heading: 'Line', names: true, cell: ({ line }) => line },
-  { heading: 'Order', whole: true, cell: ({ orderId }) => orderId },
-  { heading: 'Column', cell: ({ column }) => column },
-  { heading: 'What is wrong', wide: true, cell: (fault) => orderFaultWords(fault).what },
-  { heading: 'What to do', wide: true, cell: (fault) => orderFaultWords(fault).mend },
-];

@@ -1,6 +1,9 @@
 import type { Shop } from '../../../core/day/index.js';
 import { fail, type Result, succeed } from '../../../core/foundation/index.js';
 import {
+  type AnswerFigures,
+  answerFigures,
+  keysOf,
   type OrderFault,
   type OrderWarning,
   type PlayerRequest,
@@ -18,12 +21,16 @@ export const SETS_SHOWN = 3;
 
 export interface FormAnswer {
   readonly request: PlayerRequest;
+  readonly quantity: number;
   readonly answer: RequestAnswer;
   readonly sets: readonly OfferedSet[];
 }
 
 export interface OfferedSet {
   readonly set: ChosenSet;
+  /** What names the set among the answers, for the server. */
+  readonly keys: readonly string[];
+  readonly figures: readonly AnswerFigures[];
   readonly warnings: readonly OrderWarning[];
 }
 
@@ -36,15 +43,20 @@ export function answerForm(
   const read = readRequestLine(cellsOf(form), shop);
   if (!read.ok) return read;
   const request = read.value;
-  const answered = answerer({ request, quantity: 1, count: SETS_SHOWN });
+  // The cell was read as a whole number of sets, or there would be no request.
+  const quantity = Number(form.quantity);
+  const answered = answerer({ request, quantity, count: SETS_SHOWN });
   if (!answered.ok) return fail([{ line: 1, ...requestFault(answered.fault, request) }]);
   const answer = answered.value;
   const { stressLimit } = shop.rules;
   return succeed({
     request,
+    quantity,
     answer,
     sets: answer.sets.map((set) => ({
       set,
+      keys: keysOf(set, answer),
+      figures: answerFigures(set, answer, request),
       warnings: requestWarnings({ set, answer, request, stressLimit }),
     })),
   });

@@ -1,185 +1,114 @@
 import { NativeSelect } from '@mantine/core';
+import { memo } from 'react';
 import { materialInWords } from '../../../contract/index.js';
 import type { Shop } from '../../../core/day/index.js';
 import type { StringMaterial } from '../../../core/recipes/index.js';
-import { type FieldFaults, LABELS } from './form-faults.js';
-import type { Aim, RequestForm } from './request-form.js';
+import { useWords } from '../../words/language.js';
+import { REQUESTS_WORDS } from '../../words/requests.js';
+import { alikeIn, type FieldsProps } from './alike-in.js';
 import styles from './request-part.module.css';
 import { SuggestedInput } from './suggested-input.js';
-import { WishSlider } from './wish-slider.js';
 
-interface RequestFieldsProps {
-  readonly shop: Shop;
-  readonly form: RequestForm;
-  readonly faults: FieldFaults;
-  readonly change: (change: Partial<RequestForm>) => void;
-}
-
-/** What a player has, likes and wishes. Each field takes a known name or free text. */
-export function RequestFields(props: RequestFieldsProps) {
-  return (
-    <form className={styles.form} onSubmit={(event) => event.preventDefault()}>
-      <HasFields {...props} />
-      <LikesFields {...props} />
-      <WishFields {...props} />
-    </form>
-  );
-}
-
-function HasFields({ shop, form, faults, change }: RequestFieldsProps) {
-  const materials = [...new Set(shop.recipes.map(({ material }) => material))].filter(isWrapMaterial);
-  return (
-    <fieldset className={styles.group}>
-      <legend>The instrument</legend>
-      <SuggestedInput
-        label={LABELS.instrument}
-        value={form.instrument}
-        onChange={(instrument) => change({ instrument })}
-        suggestions={shop.instruments.map(({ name }) => name)}
-        fault={faults.instrument}
-      />
-      <SuggestedInput
-        label={LABELS.scale}
-        description="One, or two for a fan: 25.5-27 in"
-        placeholder="as the instrument has"
-        value={form.scale}
-        onChange={(scale) => change({ scale })}
-        fault={faults.scale}
-      />
-      <SuggestedInput
-        label={LABELS.tuning}
-        description="Notes, with or without octaves, or a name"
-        value={form.tuning}
-        onChange={(tuning) => change({ tuning })}
-        suggestions={shop.tunings.map(({ name }) => name)}
-        fault={faults.tuning}
-      />
-      <NativeSelect
-        label={LABELS.material}
-        value={form.material}
-        data={materials.map(materialInWords)}
-        onChange={(event) => change({ material: event.currentTarget.value })}
-      />
-    </fieldset>
-  );
-}
-
-const isWrapMaterial = (material: StringMaterial): boolean => material !== 'plain-steel';
-
-function LikesFields({ shop, form, faults, change }: RequestFieldsProps) {
-  return (
-    <fieldset className={styles.group}>
-      <legend>What is liked now</legend>
-      <SuggestedInput
-        label={LABELS.likes}
-        description="A set of the shop, or gauges: 10-13-17-26-36-46"
-        value={form.likes}
-        onChange={(likes) => change({ likes })}
-        suggestions={shop.sets.map(({ name }) => name)}
-        fault={faults.likes}
-      />
-      <SuggestedInput
-        label={LABELS.likesTuning}
-        placeholder="the usual one"
-        value={form.likesTuning}
-        onChange={(likesTuning) => change({ likesTuning })}
-        suggestions={shop.tunings.map(({ name }) => name)}
-        fault={faults.likesTuning}
-      />
-      <SuggestedInput
-        label={LABELS.likesScale}
-        placeholder="the same instrument"
-        value={form.likesScale}
-        onChange={(likesScale) => change({ likesScale })}
-        fault={faults.likesScale}
-      />
-    </fieldset>
-  );
-}
-
-function WishFields({ form, faults, change }: RequestFieldsProps) {
-  return (
-    <fieldset className={styles.group}>
-      <legend>What is wished</legend>
-      <NativeSelect
-        label="Aim"
-        value={form.aim}
-        data={AIMS}
-        onChange={(event) => change({ aim: event.currentTarget.value as Aim })}
-      />
-      {form.aim === 'graded' && (
-        <WishSlider
-          label="Pull grows towards the bass"
-          words={`${form.gradePercent} % a string`}
-          value={form.gradePercent}
-          least={0}
-          most={10}
-          step={1}
-          onChange={(gradePercent) => change({ gradePercent })}
+/** What the player plays, how it is tuned, and of what the strings are to be. */
+export const HasFields = memo(
+  function HasFields({ shop, form, faults, change }: FieldsProps) {
+    const words = useWords(REQUESTS_WORDS);
+    return (
+      <fieldset className={styles.group}>
+        <legend>{words.groups.has}</legend>
+        <div className={styles.pair}>
+          <SuggestedInput
+            label={words.fields.instrument}
+            description={words.hints.instrument}
+            value={form.instrument}
+            onChange={(instrument) => change({ instrument })}
+            suggestions={shop.instruments.map(({ name }) => name)}
+            fault={faults.instrument}
+          />
+          <SuggestedInput
+            label={words.fields.scale}
+            description={words.hints.scale}
+            placeholder={words.hints.scaleEmpty}
+            value={form.scale}
+            onChange={(scale) => change({ scale })}
+            fault={faults.scale}
+          />
+        </div>
+        <SuggestedInput
+          label={words.fields.tuning}
+          description={words.hints.tuning}
+          value={form.tuning}
+          onChange={(tuning) => change({ tuning })}
+          suggestions={shop.tunings.map(({ name }) => name)}
+          fault={faults.tuning}
         />
-      )}
-      <WishSlider
-        label="Basses"
-        words={heavierInWords(form.bassPercent)}
-        value={form.bassPercent}
-        least={-20}
-        most={20}
-        step={1}
-        onChange={(bassPercent) => change({ bassPercent })}
-      />
-      <WishSlider
-        label="Trebles"
-        words={heavierInWords(form.treblePercent)}
-        value={form.treblePercent}
-        least={-20}
-        most={20}
-        step={1}
-        onChange={(treblePercent) => change({ treblePercent })}
-      />
-      <WishSlider
-        label="Match the bend"
-        words={bendInWords(form.bendPercent)}
-        value={form.bendPercent}
-        least={0}
-        most={100}
-        step={5}
-        onChange={(bendPercent) => change({ bendPercent })}
-      />
-      <NativeSelect
-        label="Third string"
-        value={form.third}
-        data={THIRDS}
-        onChange={(event) => change({ third: event.currentTarget.value as RequestForm['third'] })}
-      />
-      <SuggestedInput
-        label={LABELS.wishes}
-        description="Such as: string 1 = 10; even 75 N"
-        value={form.more}
-        onChange={(more) => change({ more })}
-        fault={faults.wishes}
-      />
-    </fieldset>
-  );
-}
+        <div className={styles.pair}>
+          <NativeSelect
+            label={words.fields.material}
+            value={form.material}
+            data={wrapMaterials(shop).map(materialInWords)}
+            onChange={(event) => change({ material: event.currentTarget.value })}
+          />
+          <NativeSelect
+            label={words.fields.end}
+            value={form.end}
+            data={Object.entries(words.ends).map(([value, label]) => ({ value, label }))}
+            onChange={(event) => change({ end: event.currentTarget.value })}
+          />
+        </div>
+      </fieldset>
+    );
+  },
+  alikeIn('instrument', 'scale', 'tuning', 'material', 'end'),
+);
 
-const AIMS = [
-  { value: 'feel', label: 'Feels like the set that is liked' },
-  { value: 'even', label: 'Every string pulls alike' },
-  { value: 'graded', label: 'Pull grows towards the bass' },
-];
+/** What the shop winds. */
+export const wrapMaterials = ({ recipes }: Pick<Shop, 'recipes'>): readonly StringMaterial[] =>
+  [...new Set(recipes.map(({ material }) => material))].filter((material) => material !== 'plain-steel');
 
-const THIRDS = [
-  { value: 'either', label: 'Plain or wound' },
-  { value: 'plain', label: 'Plain' },
-  { value: 'wound', label: 'Wound' },
-];
-
-function heavierInWords(percent: number): string {
-  if (percent === 0) return 'as they are';
-  return `${Math.abs(percent)} % ${percent > 0 ? 'heavier' : 'lighter'}`;
-}
-
-function bendInWords(percent: number): string {
-  if (percent === 0) return 'match the pull';
-  return percent === 100 ? 'match the bend alone' : `${percent} % bend, ${100 - percent} % pull`;
-}
+/** The set that the player likes, and where. */
+export const LikesFields = memo(
+  function LikesFields({ shop, form, faults, change }: FieldsProps) {
+    const words = useWords(REQUESTS_WORDS);
+    const isShopSet = shop.sets.some(({ name }) => name === form.likes);
+    return (
+      <fieldset className={styles.group}>
+        <legend>{words.groups.likes}</legend>
+        <SuggestedInput
+          label={words.fields.likes}
+          description={words.hints.likes}
+          value={form.likes}
+          onChange={(likes) => change({ likes })}
+          suggestions={shop.sets.map(({ name }) => name)}
+          fault={faults.likes}
+        />
+        {!isShopSet && form.likes !== '' && (
+          <NativeSelect
+            label={words.fields.likesMaterial}
+            value={form.likesMaterial}
+            data={[{ value: '', label: words.sameMaterial }, ...wrapMaterials(shop).map(materialInWords)]}
+            onChange={(event) => change({ likesMaterial: event.currentTarget.value })}
+          />
+        )}
+        <div className={styles.pair}>
+          <SuggestedInput
+            label={words.fields.likesTuning}
+            placeholder={words.hints.likesTuning}
+            value={form.likesTuning}
+            onChange={(likesTuning) => change({ likesTuning })}
+            suggestions={shop.tunings.map(({ name }) => name)}
+            fault={faults.likesTuning}
+          />
+          <SuggestedInput
+            label={words.fields.likesScale}
+            placeholder={words.hints.likesScale}
+            value={form.likesScale}
+            onChange={(likesScale) => change({ likesScale })}
+            fault={faults.likesScale}
+          />
+        </div>
+      </fieldset>
+    );
+  },
+  alikeIn('likes', 'likesMaterial', 'likesTuning', 'likesScale'),
+);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readWishes } from '../../../core/orders/index.js';
-import { cellsOf, FIRST_FORM, wishesInWords } from './request-form.js';
+import { BLANK_FORM, cellsOf, wishesInWords } from './request-form.js';
 
 describe('the request form', () => {
   it('says its wishes in phrases that an orders file may hold, and that mean what was slid', () => {
@@ -11,7 +11,7 @@ describe('the request form', () => {
     fc.assert(
       fc.property(percent, percent, bend, third, (bassPercent, treblePercent, bendPercent, wanted) => {
         const words = wishesInWords({
-          ...FIRST_FORM,
+          ...BLANK_FORM,
           bassPercent,
           treblePercent,
           bendPercent,
@@ -28,7 +28,7 @@ describe('the request form', () => {
   });
 
   it('lets typed wishes follow those that were slid', () => {
-    const wishes = cellsOf({ ...FIRST_FORM, aim: 'graded', gradePercent: 4, more: ' string 1 = 10 ' }).wishes;
+    const wishes = cellsOf({ ...BLANK_FORM, aim: 'graded', gradePercent: 4, more: ' string 1 = 10 ' }).wishes;
     expect(wishes).toBe('graded 4 %; string 1 = 10');
     expect(readWishes(wishes ?? '')).toMatchObject({
       ok: true,

@@ -1,19 +1,23 @@
 import type { Column } from '../../../core/orders/index.js';
 
 /** How the answer is aimed. */
-export type Aim = 'feel' | 'even' | 'graded';
+export type Aim = 'feel' | 'even' | 'graded' | 'free';
 
-/** What a person has typed, picked and slid: texts as typed, shares as whole per cent. */
+/** What a person has typed, picked and slid: texts as typed, shares in per cent. */
 export interface RequestForm {
+  readonly quantity: string;
   readonly instrument: string;
   readonly scale: string;
   readonly tuning: string;
   readonly material: string;
   readonly end: string;
   readonly likes: string;
+  readonly likesMaterial: string;
   readonly likesTuning: string;
   readonly likesScale: string;
   readonly aim: Aim;
+  /** Pulls that are given with an aim other than a feel, each with its unit. */
+  readonly pulls: string;
   readonly gradePercent: number;
   readonly bassPercent: number;
   readonly treblePercent: number;
@@ -22,16 +26,20 @@ export interface RequestForm {
   readonly more: string;
 }
 
-export const FIRST_FORM: RequestForm = {
-  instrument: 'electric 25.5',
+/** Before anything is known of a letter. */
+export const BLANK_FORM: RequestForm = {
+  quantity: '1',
+  instrument: '',
   scale: '',
-  tuning: 'D A D F# A D',
+  tuning: '',
   material: 'nickel-plated steel',
   end: 'ball',
-  likes: 'Meadow six, 10',
+  likes: '',
+  likesMaterial: '',
   likesTuning: '',
   likesScale: '',
   aim: 'feel',
+  pulls: '',
   gradePercent: 3,
   bassPercent: 0,
   treblePercent: 0,
@@ -42,12 +50,14 @@ export const FIRST_FORM: RequestForm = {
 
 /** The form as the cells of one line of an orders file: what is read from there is read from here, alike. */
 export const cellsOf = (form: RequestForm): Readonly<Partial<Record<Column, string>>> => ({
+  quantity: form.quantity,
   instrument: form.instrument,
   scale: form.scale,
   tuning: form.tuning,
   material: form.material,
   end: form.end,
   likes: form.likes,
+  likesMaterial: form.likesMaterial,
   likesTuning: form.likesTuning,
   likesScale: form.likesScale,
   wishes: wishesInWords(form),
@@ -56,7 +66,7 @@ export const cellsOf = (form: RequestForm): Readonly<Partial<Record<Column, stri
 /** The wishes as the phrases that an orders file would hold. */
 export function wishesInWords(form: RequestForm): string {
   return [
-    form.aim === 'graded' ? `graded ${form.gradePercent} %` : form.aim,
+    aimInWords(form),
     heavier('bass', form.bassPercent),
     heavier('treble', form.treblePercent),
     form.bendPercent > 0 ? `bend ${form.bendPercent} %` : '',
@@ -65,6 +75,20 @@ export function wishesInWords(form: RequestForm): string {
   ]
     .filter((phrase) => phrase !== '')
     .join('; ');
+}
+
+function aimInWords({ aim, gradePercent, pulls: typed }: RequestForm): string {
+  const pulls = typed.trim();
+  switch (aim) {
+    case 'feel':
+      return 'feel';
+    case 'even':
+      return pulls === '' ? 'even' : `even ${pulls}`;
+    case 'graded':
+      return pulls === '' ? `graded ${gradePercent} %` : `graded ${gradePercent} % from ${pulls}`;
+    case 'free':
+      return `pulls ${pulls}`;
+  }
 }
 
 const heavier = (side: 'bass' | 'treble', percent: number): string =>

@@ -1,7 +1,6 @@
 import { gaugesInWords } from '../../../contract/index.js';
 import type { ChosenSet } from '../../../core/sets/index.js';
-import { neckLoad } from '../../../core/string/index.js';
-import { formatFraction, formatGauge } from '../../../core/units/index.js';
+import { formatGauge } from '../../../core/units/index.js';
 
 /** The gauges of a set, treble first. */
 export const gaugesOf = ({ strings }: ChosenSet): string =>
@@ -12,10 +11,3 @@ export const gaugeInWords = (string: {
   readonly gaugeThou: number;
   readonly kind?: 'plain' | 'wound';
 }): string => [formatGauge(string.gaugeThou), string.kind].filter(Boolean).join(' ');
-
-/** How a neck load stands against the one it was set for. */
-export function changeInWords(totalN: number, referenceN: number): string {
-  const { changeShare = 0 } = neckLoad([{ tensionN: totalN }], [{ tensionN: referenceN }]);
-  const words = formatFraction(Math.abs(changeShare), 1);
-  return `${words} ${changeShare >= 0 ? 'more' : 'less'} than what is liked`;
-}

@@ -1,6 +1,7 @@
 import { TextInput } from '@mantine/core';
 import { useId } from 'react';
 import type { FaultWords } from '../../../contract/index.js';
+import { HINT_BELOW } from '../../parts/hint-below.js';
 
 interface SuggestedInputProps {
   readonly label: string;
@@ -26,6 +27,7 @@ export function SuggestedInput({
     <>
       <TextInput
         {...rest}
+        {...HINT_BELOW}
         {...(description === undefined ? {} : { description })}
         {...(placeholder === undefined ? {} : { placeholder })}
         {...(suggestions ? { list: id } : {})}

@@ -12,6 +12,8 @@ import { SectionAcross } from '../../parts/section/section-across.js';
 import { SectionAlong } from '../../parts/section/section-along.js';
 import { sectionOf } from '../../parts/section/section-of.js';
 import { sectionInWords } from '../../parts/section/section-words.js';
+import { useWords } from '../../words/language.js';
+import { SET_UP_WORDS } from '../../words/set-up.js';
 import styles from './set-up.module.css';
 
 interface CorePartProps {
@@ -21,32 +23,37 @@ interface CorePartProps {
 
 /** Core or plain wire: which, how long to cut, which end, how tight; and the string drawn to scale. */
 export function CorePart({ sheet, made }: CorePartProps) {
+  const words = useWords(SET_UP_WORDS);
   const { core } = sheet;
+  const size = sizeInBoth(core.sizeM);
   return (
     <section aria-labelledby="core" className={styles.part}>
       <h2 id="core">
-        {sheet.kind === 'cut' ? 'Plain wire' : 'Core'}: {core.wireId},{' '}
-        {core.shape === 'hex' ? `${sizeInBoth(core.sizeM)} across flats` : sizeInBoth(core.sizeM)}
+        {words.titled(
+          sheet.kind === 'cut' ? words.plainWire : words.core,
+          core.wireId,
+          core.shape === 'hex' ? words.acrossFlats(size) : size,
+        )}
       </h2>
       <div className={styles.beside}>
         <dl className={styles.facts}>
           <div>
-            <dt>Cut to</dt>
+            <dt>{words.cutTo}</dt>
             <dd className={styles.large}>{lengthInBoth(core.cutLengthM)}</dd>
           </div>
           <div>
-            <dt>End</dt>
+            <dt>{words.end}</dt>
             <dd className={styles.large}>{endInWords(core.end)}</dd>
           </div>
           {sheet.coreTension && (
             <div className={styles.across}>
-              <dt>Core tension</dt>
+              <dt>{words.coreTension}</dt>
               <dd>{setPointInWords(sheet.coreTension)}</dd>
             </div>
           )}
           {sheet.whirl && (
             <div className={styles.across}>
-              <dt>Whirl</dt>
+              <dt>{words.whirl}</dt>
               <dd>{whirlInWords(sheet.whirl)}</dd>
             </div>
           )}
@@ -58,6 +65,7 @@ export function CorePart({ sheet, made }: CorePartProps) {
 }
 
 function SectionFigure({ made: { recipe, body } }: { readonly made: NonNullable<CorePartProps['made']> }) {
+  const words = useWords(SET_UP_WORDS);
   const section = sectionOf(recipe, body);
   const scale = SECTION_HEIGHT / section.outsideM;
   return (
@@ -66,9 +74,7 @@ function SectionFigure({ made: { recipe, body } }: { readonly made: NonNullable<
         <SectionAcross section={section} scale={scale} />
         <SectionAlong section={section} scale={scale} width={SECTION_WIDTH} />
       </div>
-      <figcaption>
-        Cut across and along, {Math.round(scale / PIXELS_PER_M)} : 1. {sectionInWords(section)}
-      </figcaption>
+      <figcaption>{words.section(Math.round(scale / PIXELS_PER_M), sectionInWords(section))}</figcaption>
     </figure>
   );
 }

@@ -2,43 +2,41 @@ import { firstOffInWords } from '../../../contract/index.js';
 import { formatMillimetres } from '../../../core/units/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
 import { Sideways } from '../../parts/sideways.js';
+import { useWords } from '../../words/language.js';
+import { SET_UP_WORDS } from '../../words/set-up.js';
 import styles from './set-up.module.css';
 
 /** The strings to measure before the rest is made: a box for every reading, to fill in by pencil. */
 export function FirstOffPart({ sheet }: { readonly sheet: SetUpSheet }) {
+  const words = useWords(SET_UP_WORDS);
   const { strings, placesFromEndM, rotationsDeg, why } = sheet.firstOff;
-  const names = Array.from({ length: strings }, (_, at) => `String ${at + 1}`);
+  const names = Array.from({ length: strings }, (_, at) => words.string(at + 1));
   return (
     <section aria-labelledby="first-off" className={styles.part}>
-      <h2 id="first-off">
-        Measure first: {strings} strings, {placesFromEndM.length} places, {rotationsDeg.length} turns in the
-        micrometer
-      </h2>
+      <h2 id="first-off">{words.measureFirst(strings, placesFromEndM.length, rotationsDeg.length)}</h2>
       <p>{firstOffInWords(why)}</p>
-      <Sideways label="Readings of the first strings">
+      <Sideways label={words.readings}>
         <table className={styles.readings}>
-          <caption className="unseen">
-            Readings of the first strings: places in millimetres from the end, turns in degrees
-          </caption>
+          <caption className="unseen">{words.readingsMore}</caption>
           <thead>
             <tr>
               <th scope="col" rowSpan={2}>
-                From the end
+                {words.fromTheEnd}
               </th>
               {placesFromEndM.map((placeM) => (
                 <th key={placeM} scope="colgroup" colSpan={rotationsDeg.length}>
-                  {formatMillimetres(placeM, 0)} mm
+                  {words.place(formatMillimetres(placeM, 0))}
                 </th>
               ))}
               <th scope="col" rowSpan={2}>
-                Mean
+                {words.mean}
               </th>
             </tr>
             <tr>
               {placesFromEndM.flatMap((placeM) =>
                 rotationsDeg.map((turn) => (
                   <th key={`${placeM} ${turn}`} scope="col">
-                    {turn}°
+                    {words.turn(turn)}
                   </th>
                 )),
               )}

@@ -6,6 +6,9 @@ import {
   formatTrimmed,
 } from '../../../core/units/index.js';
 import type { LayerSetUp } from '../../../core/winding/index.js';
+import type { SET_UP_WORDS } from '../../words/set-up.js';
+
+type SetUpWords = (typeof SET_UP_WORDS)['en'];
 
 /** A figure to be set or counted, read from a metre away. */
 export interface HugeFigure {
@@ -16,35 +19,38 @@ export interface HugeFigure {
 }
 
 /** What is set or counted for a layer: the drive, the spindle, the turns. */
-export const hugeFigures = (layer: LayerSetUp): readonly HugeFigure[] => [
-  driveFigure(layer),
+export const hugeFigures = (layer: LayerSetUp, words: SetUpWords): readonly HugeFigure[] => [
+  driveFigure(layer, words),
   {
-    label: 'Spindle',
+    label: words.spindle,
     figure: String(Math.round(layer.spindleRpm)),
-    unit: 'rpm',
-    under: `limited by ${speedLimitInWords(layer.rpmLimitedBy)}; traverse ${speedInBoth(layer.traverseMPerS)}`,
+    unit: words.rpm,
+    under: words.limitedBy(speedLimitInWords(layer.rpmLimitedBy), speedInBoth(layer.traverseMPerS)),
   },
   {
-    label: 'Turns',
+    label: words.turns,
     figure: String(Math.round(layer.turns)),
     unit: '',
-    under: `lead angle ${formatDecimal(degreesFromRadians(layer.leadAngleRad), 2)}°; ${Math.round(layer.windSeconds)} s of winding`,
+    under: words.leadAngle(
+      formatDecimal(degreesFromRadians(layer.leadAngleRad), 2),
+      Math.round(layer.windSeconds),
+    ),
   },
 ];
 
-function driveFigure({ drive }: LayerSetUp): HugeFigure {
+function driveFigure({ drive }: LayerSetUp, words: SetUpWords): HugeFigure {
   if (drive.kind === 'servo') {
     return {
-      label: 'Wrap pitch to type in',
+      label: words.pitchToType,
       figure: formatTrimmed(drive.pitchM * 1000, 4),
-      unit: 'mm',
-      under: `that is ${sizeInBoth(drive.pitchM)}`,
+      unit: words.millimetre,
+      under: words.thatIs(sizeInBoth(drive.pitchM)),
     };
   }
   return {
-    label: 'Dial',
+    label: words.dial,
     figure: formatTrimmed(drive.dial, 3),
     unit: '',
-    under: `gives a pitch of ${sizeInBoth(drive.pitchM)}, ${formatFraction(drive.gap, 1)} over touching turns`,
+    under: words.givesPitch(sizeInBoth(drive.pitchM), formatFraction(drive.gap, 1)),
   };
 }

@@ -1,29 +1,30 @@
-import { formatMillimetres, pitchName } from '../../../core/units/index.js';
-import { useForceWords } from '../../parts/force-unit.js';
 import { SheetTable } from '../../parts/sheet-table.js';
-import { gaugeInWords } from '../request/set-words.js';
-import type { StrungString } from './strung-set.js';
+import { useFigures } from '../../sight/figures.js';
+import { useWords } from '../../words/language.js';
+import { SETS_WORDS } from '../../words/sets.js';
+import type { DrawnString } from './drawn-string.js';
 
 /** The picture of the strings as a table. */
-export function PullsTable({ strings }: { readonly strings: readonly StrungString[] }) {
-  const force = useForceWords();
+export function PullsTable({ strings }: { readonly strings: readonly DrawnString[] }) {
+  const { pull, length } = useFigures();
+  const { picture } = useWords(SETS_WORDS);
   return (
     <SheetTable
-      caption="Strings and pulls"
+      caption={picture.title}
       columns={[
-        { heading: 'String', names: true, cell: ({ position }) => position },
-        { heading: 'Note', cell: ({ pitch }) => pitchName(pitch) },
-        { heading: 'Gauge', cell: ({ spec }) => gaugeInWords(spec) },
+        { heading: picture.string, names: true, cell: ({ position }) => position },
+        { heading: picture.note, cell: ({ note }) => note },
+        { heading: picture.gauge, cell: ({ gauge }) => gauge },
         {
-          heading: 'Sounding length',
+          heading: picture.length,
           figures: true,
-          cell: ({ speakingLengthM }) => `${formatMillimetres(speakingLengthM, 1)} mm`,
+          cell: ({ speakingLengthM }) => length(speakingLengthM),
         },
-        { heading: 'Pull now', figures: true, cell: ({ figures }) => force(figures.tensionN.value) },
+        { heading: picture.pullNow, figures: true, cell: ({ tensionN }) => pull(tensionN) },
         {
-          heading: 'Pull wished',
+          heading: picture.pullWished,
           figures: true,
-          cell: ({ wishedTensionN }) => (wishedTensionN === undefined ? '' : force(wishedTensionN)),
+          cell: ({ wishedTensionN }) => (wishedTensionN === undefined ? '' : pull(wishedTensionN)),
         },
       ]}
       rows={strings}

@@ -1,20 +1,27 @@
-import { materialInWords } from '../../../contract/index.js';
 import type { Shop } from '../../../core/day/index.js';
 import type { StringSpec } from '../../../core/sets/index.js';
-import { formatGauge } from '../../../core/units/index.js';
+import { ComparePart } from './compare-part.js';
 import { StringingFields } from './stringing-fields.js';
 import { StrungPart } from './strung-part.js';
 import type { UnmadeString } from './strung-set.js';
+import { UnmadeWords } from './unmade-words.js';
 import { useStrungSet } from './use-strung-set.js';
+
+export interface NamedSet {
+  readonly name: string;
+  readonly specs: readonly StringSpec[];
+}
 
 interface SetPartProps {
   readonly specs: readonly StringSpec[];
   readonly shop: Shop;
+  /** This set and another to lay beside it in the same place. */
+  readonly compare?: { readonly name: string; readonly other: NamedSet } | undefined;
 }
 
 /** A set strung as the fields say. */
-export function SetPart({ specs, shop }: SetPartProps) {
-  const { form, change, strung } = useStrungSet(specs, shop);
+export function SetPart({ specs, shop, compare }: SetPartProps) {
+  const { form, change, strung, likewise } = useStrungSet(specs, shop);
   const isUnmade = !strung.ok && 'spec' in strung.fault;
   return (
     <>
@@ -25,16 +32,16 @@ export function SetPart({ specs, shop }: SetPartProps) {
         change={change}
         faults={strung.ok || 'spec' in strung.fault ? {} : strung.fault}
       />
+      {strung.ok && compare && (
+        <ComparePart
+          name={compare.name}
+          strung={strung.value}
+          other={compare.other.name}
+          otherStrung={likewise(compare.other.specs)}
+        />
+      )}
       {strung.ok && <StrungPart strung={strung.value} />}
       {!strung.ok && isUnmade && <UnmadeWords unmade={strung.fault as UnmadeString} />}
     </>
   );
 }
-
-/** Says which string has no recipe. */
-export const UnmadeWords = ({ unmade: { spec } }: { readonly unmade: UnmadeString }) => (
-  <p className="care">
-    The shop has no recipe for a {spec.kind} {formatGauge(spec.gaugeThou)} in {materialInWords(spec.material)}
-    .
-  </p>
-);

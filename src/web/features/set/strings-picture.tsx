@@ -1,45 +1,45 @@
 import { useElementSize } from '@mantine/hooks';
-import { formatMillimetres, pitchName } from '../../../core/units/index.js';
-import { useForceWords } from '../../parts/force-unit.js';
+import { type NeckLines, neckLines } from '../../../core/sets/index.js';
 import { Sideways } from '../../parts/sideways.js';
-import { gaugeInWords } from '../request/set-words.js';
+import { useFigures } from '../../sight/figures.js';
+import { useWords } from '../../words/language.js';
+import { SETS_WORDS } from '../../words/sets.js';
+import type { DrawnString } from './drawn-string.js';
 import styles from './set-part.module.css';
-import { type StringLines, stringLines } from './string-lines.js';
-import type { StrungString } from './strung-set.js';
 
 /** The set as strings drawn to length over a neck, the pull of each as a bar at its end. */
-export function StringsPicture({ strings }: { readonly strings: readonly StrungString[] }) {
+export function StringsPicture({ strings }: { readonly strings: readonly DrawnString[] }) {
   const { ref, width: measured } = useElementSize();
-  const force = useForceWords();
+  const { pull: force } = useFigures();
+  const { picture } = useWords(SETS_WORDS);
   const width = Math.max(measured, LEAST_WIDTH);
-  const lines = stringLines(strings.map(({ speakingLengthM }) => speakingLengthM));
+  const lines = neckLines(strings.map(({ speakingLengthM }) => speakingLengthM));
   const neck = { x: NAME_WIDTH, width: (width - NAME_WIDTH) * NECK_SHARE - GAP };
   const bars = { x: neck.x + neck.width + GAP, width: width - neck.x - neck.width - GAP };
   const largestN = Math.max(
-    ...strings.flatMap(({ figures, wishedTensionN = 0 }) => [figures.tensionN.value, wishedTensionN]),
+    ...strings.flatMap(({ tensionN, wishedTensionN = 0 }) => [tensionN, wishedTensionN]),
   );
   const words = strings
-    .map(({ position, pitch, figures, wishedTensionN }) =>
-      [
-        `string ${position}, ${pitchName(pitch)}, pulls ${force(figures.tensionN.value)}`,
-        wishedTensionN === undefined ? '' : `, wished ${force(wishedTensionN)}`,
-      ].join(''),
+    .map(
+      ({ position, note, tensionN, wishedTensionN }) =>
+        picture.altString(position, note, force(tensionN)) +
+        (wishedTensionN === undefined ? '' : picture.altWished(force(wishedTensionN))),
     )
     .join('; ');
   return (
-    <Sideways label="The set as strings">
+    <Sideways label={picture.asStrings}>
       <div ref={ref}>
         <svg
           viewBox={`0 0 ${width} ${TOP + strings.length * ROW + 6}`}
           role="img"
-          aria-label={`The set from treble to bass: ${words}.`}
+          aria-label={picture.alt(words)}
           className={styles.strings}
         >
           <Neck lines={lines} neck={neck} />
           {strings.map((string, at) => (
             <g key={string.position}>
               <text x={0} y={yOf(at) + 5} className={styles.note}>
-                {string.position} {pitchName(string.pitch)}
+                {string.position} {string.note}
               </text>
               <StringLine string={string} lines={lines} at={at} neck={neck} />
               <PullOf string={string} y={yOf(at)} bars={bars} largestN={largestN} />
@@ -62,26 +62,28 @@ function Headings({
   neckX,
   barsX,
 }: {
-  readonly strings: readonly StrungString[];
+  readonly strings: readonly DrawnString[];
   readonly neckX: number;
   readonly barsX: number;
 }) {
-  const lengths = [...new Set(strings.map(({ speakingLengthM }) => formatMillimetres(speakingLengthM, 0)))];
-  const scale = lengths.length === 1 ? lengths[0] : `${lengths[0]} to ${lengths.at(-1)}`;
+  const { picture } = useWords(SETS_WORDS);
+  const { length } = useFigures();
+  const lengths = [...new Set(strings.map(({ speakingLengthM }) => length(speakingLengthM)))];
+  const [first = '', last = first] = [lengths[0], lengths.at(-1)];
   return (
     <>
       <text x={neckX} y={14} className={styles.quietText}>
-        nut to saddle, {scale} mm
+        {picture.fromNut(lengths.length === 1 ? first : picture.range(first, last))}
       </text>
       <text x={barsX} y={14} className={styles.quietText}>
-        pull now, and wished
+        {picture.pulls}
       </text>
     </>
   );
 }
 
 /** Nut, saddle and frets as lines through the strings: straight, or fanned. */
-function Neck({ lines, neck }: { readonly lines: StringLines; readonly neck: Band }) {
+function Neck({ lines, neck }: { readonly lines: NeckLines; readonly neck: Band }) {
   const through = (shares: readonly number[]): string => {
     const points = shares.map((share, at) => `${neck.x + share * neck.width} ${yOf(at)}`);
     const [first = '', last = ''] = [points[0], points.at(-1)];
@@ -104,8 +106,8 @@ function Neck({ lines, neck }: { readonly lines: StringLines; readonly neck: Ban
 }
 
 interface StringLineProps {
-  readonly string: StrungString;
-  readonly lines: StringLines;
+  readonly string: DrawnString;
+  readonly lines: NeckLines;
   readonly at: number;
   readonly neck: Band;
 }
@@ -115,38 +117,38 @@ function StringLine({ string, lines, at, neck }: StringLineProps) {
   const from = neck.x + (lines.nut[at] ?? 0) * neck.width;
   const to = neck.x + (lines.saddle[at] ?? 1) * neck.width;
   const perM = (to - from) / string.speakingLengthM;
-  const thickness = string.body.meanDiameterM * perM * THICKER;
+  const thickness = string.diameterM * perM * THICKER;
   return (
     <>
       <path d={`M${from} ${yOf(at)}H${to}`} className={styles.string} style={{ strokeWidth: thickness }} />
-      {string.body.kind === 'wound' && (
+      {string.kind === 'wound' && (
         <path d={`M${from} ${yOf(at)}H${to}`} className={styles.turns} style={{ strokeWidth: thickness }} />
       )}
       <text x={from + neck.width * 0.03} y={yOf(at) - thickness / 2 - 5} className={styles.quietText}>
-        {gaugeInWords(string.spec)}
+        {string.gauge}
       </text>
     </>
   );
 }
 
 interface PullOfProps {
-  readonly string: StrungString;
+  readonly string: DrawnString;
   readonly y: number;
   readonly bars: Band;
   readonly largestN: number;
 }
 
-function PullOf({ string: { figures, wishedTensionN }, y, bars, largestN }: PullOfProps) {
-  const force = useForceWords();
+function PullOf({ string: { tensionN, wishedTensionN }, y, bars, largestN }: PullOfProps) {
+  const { pull: force } = useFigures();
   const perN = (bars.width - FIGURE_WIDTH) / largestN;
   return (
     <>
-      <rect x={bars.x} y={y - 8} width={figures.tensionN.value * perN} height={16} className={styles.now} />
+      <rect x={bars.x} y={y - 8} width={tensionN * perN} height={16} className={styles.now} />
       {wishedTensionN !== undefined && (
         <path d={`M${bars.x + wishedTensionN * perN} ${y - 13}v26`} className={styles.wished} />
       )}
       <text x={bars.x + bars.width} y={y - 1} textAnchor="end" className={styles.pull}>
-        {force(figures.tensionN.value)}
+        {force(tensionN)}
       </text>
       {wishedTensionN !== undefined && (
         <text x={bars.x + bars.width} y={y + 13} textAnchor="end" className={styles.quietText}>

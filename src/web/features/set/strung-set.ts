@@ -1,4 +1,4 @@
-import type { DayOrder, Shop } from '../../../core/day/index.js';
+import type { Shop } from '../../../core/day/index.js';
 import { fail, type Result, succeed } from '../../../core/foundation/index.js';
 import { type Recipe, recipeBody } from '../../../core/recipes/index.js';
 import {
@@ -16,7 +16,7 @@ import {
   type StringEstimates,
   stringEstimates,
 } from '../../../core/string/index.js';
-import { nearestPitch, type Pitch, STANDARD_REFERENCE_HZ } from '../../../core/units/index.js';
+import type { Pitch } from '../../../core/units/index.js';
 
 /** A string in its place, sounding. */
 export interface StrungString {
@@ -26,6 +26,7 @@ export interface StrungString {
   readonly body: StringBody;
   readonly pitch: Pitch;
   readonly speakingLengthM: number;
+  readonly frequencyHz: number;
   readonly figures: StringEstimates;
   /** Left out where nothing is wished. */
   readonly wishedTensionN?: number;
@@ -89,24 +90,6 @@ export function strungSet(question: StringingQuestion, shop: Shop): Result<Strun
   return succeed(figured(places, shop));
 }
 
-/** The strings that an order resolved to, where they will sound; undefined of orders that do not say where. */
-export function strungOrder(order: DayOrder, shop: Shop): Result<StrungSet, UnmadeString> | undefined {
-  if (order.strings.some(({ sounding }) => !sounding)) return undefined;
-  const made = madeStrings(
-    order.strings.map(({ spec }) => spec),
-    shop,
-  );
-  if (!made.ok) return made;
-  const places = made.value.flatMap((string, at): Place[] => {
-    const sounding = order.strings[at]?.sounding;
-    if (!sounding) return [];
-    const { speakingLengthM, frequencyHz, wishedTensionN } = sounding;
-    const pitch = nearestPitch(frequencyHz, STANDARD_REFERENCE_HZ);
-    return [{ ...string, pitch, speakingLengthM, frequencyHz, wishedTensionN }];
-  });
-  return succeed(figured(places, shop));
-}
-
 type MadeString = Pick<Place, 'spec' | 'recipe' | 'body'>;
 
 function madeStrings(specs: readonly StringSpec[], shop: Shop): Result<readonly MadeString[], UnmadeString> {
@@ -125,11 +108,10 @@ function madeStrings(specs: readonly StringSpec[], shop: Shop): Result<readonly 
 
 function figured(places: readonly Place[], shop: Shop): StrungSet {
   const strings = places.flatMap((place, at): StrungString[] => {
-    const { frequencyHz, ...string } = place;
-    const { speakingLengthM } = string;
+    const { speakingLengthM, frequencyHz } = place;
     const figures = stringEstimates(place.recipe.construction, { speakingLengthM, frequencyHz }, shop.seat);
     if (!figures.ok) return [];
-    return [{ ...string, position: at + 1, figures: figures.value, onShelf: onShelf(place.spec, shop) }];
+    return [{ ...place, position: at + 1, figures: figures.value, onShelf: onShelf(place.spec, shop) }];
   });
   const pulls = strings.map(({ figures }) => ({ tensionN: figures.tensionN.value }));
   const wished = strings.flatMap(({ wishedTensionN }) =>

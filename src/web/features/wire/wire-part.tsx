@@ -1,56 +1,86 @@
 import { Link } from '@tanstack/react-router';
-import { counted, weight } from '../../../contract/index.js';
 import type { Day, WirePull } from '../../../core/day/index.js';
+import { Explained } from '../../parts/explained.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
+import { type Figures, useFigures } from '../../sight/figures.js';
+import { useWords } from '../../words/language.js';
+import { PLAN_WORDS } from '../../words/plan.js';
+
+type PlanWords = (typeof PLAN_WORDS)['en'];
 
 /** Wire to carry to the machines this day, from which spool, by weight. */
 export function WirePart({ day }: { readonly day: Day }) {
+  const words = useWords(PLAN_WORDS);
+  const figures = useFigures();
   const short = day.wirePulls.filter(({ shortKg }) => shortKg > 0).length;
   return (
     <section aria-labelledby="wire">
-      <h2 id="wire">Wire to pull</h2>
-      <p className={short > 0 ? 'care' : 'quiet'}>
-        {counted(day.wirePulls.length, 'wire')} for the runs of this day;{' '}
-        {short > 0 ? `${short} short` : 'enough of each on the spools'}.
-      </p>
-      <SheetTable
-        caption="Wire to pull"
-        columns={COLUMNS}
-        rows={day.wirePulls}
-        rowKey={({ wireId }) => wireId}
-      />
+      <h2 id="wire">{words.wire}</h2>
+      <p className={short > 0 ? 'care' : 'quiet'}>{words.wires(day.wirePulls.length, short)}</p>
+      {day.wirePulls.length > 0 && (
+        <SheetTable
+          caption={words.wire}
+          columns={columnsOf(day.date, words, figures)}
+          rows={day.wirePulls}
+          rowKey={({ wireId }) => wireId}
+        />
+      )}
     </section>
   );
 }
 
-const COLUMNS: readonly SheetColumn<WirePull>[] = [
-  { heading: 'Wire', names: true, cell: ({ wireId }) => wireId },
-  { heading: 'Take', figures: true, cell: ({ neededKg }) => weight(neededKg) },
-  { heading: 'That is', figures: true, cell: ({ neededM }) => `${Math.ceil(neededM)} m` },
-  { heading: 'From', wide: true, cell: (pull) => <Spools pull={pull} /> },
+const columnsOf = (
+  date: string,
+  words: PlanWords,
+  { weight, number }: Figures,
+): readonly SheetColumn<WirePull>[] => [
+  { heading: words.wireColumns.wire, names: true, cell: ({ wireId }) => wireId },
   {
-    heading: 'Short',
+    heading: words.wireColumns.take,
     figures: true,
-    cell: ({ shortKg }) => (shortKg > 0 ? <span className="care">{weight(shortKg)} short</span> : '—'),
+    cell: ({ wireId, neededKg }) => (
+      <Explained
+        name={words.takeName(wireId)}
+        what={words.takeWhat}
+        formula={words.takeFormula}
+        inputs={[{ name: words.takeStrings, value: weight(neededKg) }]}
+        source={words.takeSource}
+      >
+        {weight(neededKg)}
+      </Explained>
+    ),
   },
-  { heading: 'For lots', wide: true, cell: (pull) => <Lots pull={pull} /> },
+  {
+    heading: words.wireColumns.metres,
+    figures: true,
+    cell: ({ neededM }) => words.metres(number(Math.ceil(neededM))),
+  },
+  { heading: words.wireColumns.from, wide: true, cell: (pull) => <Spools pull={pull} /> },
+  {
+    heading: words.wireColumns.short,
+    figures: true,
+    cell: ({ shortKg }) => (shortKg > 0 ? <span className="care">{words.short(weight(shortKg))}</span> : '—'),
+  },
+  { heading: words.wireColumns.lots, wide: true, cell: (pull) => <Lots pull={pull} date={date} /> },
 ];
 
 function Spools({ pull }: { readonly pull: WirePull }) {
-  if (pull.spools.length === 0) return 'no spool has any';
-  return pull.spools.map((spool) => (
-    <div key={spool.spoolId}>
-      {spool.spoolId}, lot {spool.lot}: {weight(spool.takeKg)}{' '}
-      <span className="quiet">{spool.leavesKg > 0 ? `leaves ${weight(spool.leavesKg)}` : 'empties it'}</span>
+  const words = useWords(PLAN_WORDS);
+  const { weight } = useFigures();
+  if (pull.spools.length === 0) return words.noSpool;
+  return pull.spools.map(({ spoolId, lot, takeKg, leavesKg }) => (
+    <div key={spoolId}>
+      {words.fromSpool(spoolId, lot, weight(takeKg))}{' '}
+      <span className="quiet">{leavesKg > 0 ? words.leaves(weight(leavesKg)) : words.empties}</span>
     </div>
   ));
 }
 
-function Lots({ pull }: { readonly pull: WirePull }) {
-  return pull.runs.map((lotId, at) => (
+function Lots({ pull, date }: { readonly pull: WirePull; readonly date: string }) {
+  return [...new Set(pull.runs)].map((lotId, at) => (
     <span key={lotId}>
       {at > 0 && ', '}
-      <Link to="/runs/$lotId" params={{ lotId }} preload={false}>
+      <Link to="/plan/$lotId" params={{ lotId }} search={{ date }} preload={false}>
         {lotId}
       </Link>
     </span>

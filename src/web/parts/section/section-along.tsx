@@ -1,3 +1,5 @@
+import { useWords } from '../../words/language.js';
+import { PARTS_WORDS } from '../../words/parts.js';
 import styles from './section.module.css';
 import type { SectionLayer, StringSection } from './section-of.js';
 import { sectionInWords } from './section-words.js';
@@ -10,6 +12,7 @@ interface SectionAlongProps {
 
 /** A string cut along its axis, to scale: turns above the core and, half a pitch on, below it. */
 export function SectionAlong({ section, scale, width }: SectionAlongProps) {
+  const words = useWords(PARTS_WORDS);
   const height = section.outsideM * scale + 3;
   const coreHeight = (section.layers[0]?.insideM ?? section.core.sizeM) * scale;
   return (
@@ -18,7 +21,7 @@ export function SectionAlong({ section, scale, width }: SectionAlongProps) {
       height={height}
       viewBox={`0 ${-height / 2} ${width} ${height}`}
       role="img"
-      aria-label={`Cut along the string. ${sectionInWords(section)}`}
+      aria-label={words.cutAlong(sectionInWords(section))}
       className={styles.section}
     >
       <rect

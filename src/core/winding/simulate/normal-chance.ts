@@ -1,0 +1,13 @@
+import type { Chance } from '../../foundation/index.js';
+
+/** A draw from a standard normal: G. E. P. Box & M. E. Muller, Ann. Math. Statist. 29 (1958) 610. */
+export const normalDraw = (chance: Chance): number =>
+  Math.sqrt(-2 * Math.log(1 - chance.next())) * Math.cos(2 * Math.PI * chance.next());
+
+/** A draw whose logarithm is normal: `middle` times or over about 1 + `spread`. */
+export const aboutDraw = (chance: Chance, middle: number, spread: number): number =>
+  middle * Math.exp(spread * normalDraw(chance));
+
+/** A draw from between two limits. */
+export const betweenDraw = (chance: Chance, low: number, high: number): number =>
+  low + (high - low) * chance.next();

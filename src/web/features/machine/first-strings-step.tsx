@@ -1,0 +1,133 @@
+import { useState } from 'react';
+import { firstOffInWords } from '../../../contract/index.js';
+import type { SetUpSheet } from '../../../core/winding/index.js';
+import { freshId } from '../../api/fresh-id.js';
+import { useQueued } from '../../outbox/index.js';
+import { Button } from '../../parts/button.js';
+import { Empty } from '../../parts/empty.js';
+import styles from '../../parts/floor.module.css';
+import { useSound } from '../../parts/sound.js';
+import { useWords } from '../../words/language.js';
+import { STRINGS_WORDS } from '../../words/machine.js';
+import { JudgeString } from './judge-string.js';
+import { Measuring } from './measuring.js';
+import { MicrometerFields, useMicrometer } from './micrometer-fields.js';
+import type { Trial } from './run-count.js';
+import { RunningCheck } from './running-check.js';
+import { StringsTable } from './strings-table.js';
+import { cellsOf } from './trial-readings.js';
+import { useEnterReading } from './use-enter-reading.js';
+import type { RunBook } from './use-run-book.js';
+
+interface FirstStringsStepProps {
+  readonly book: RunBook;
+  readonly sheet: SetUpSheet;
+  readonly onOn: () => void;
+}
+
+/** The strings by which the machine is dialled in: wound, measured by the sheet's plan, judged. */
+export function FirstStringsStep({ book, sheet, onOn }: FirstStringsStepProps) {
+  const words = useWords(STRINGS_WORDS);
+  const { firstOff } = sheet;
+  const { run, trials, readings } = book;
+  const micrometer = useMicrometer();
+  const enterReading = useEnterReading(run.id, micrometer.name);
+  const [activeId, setActiveId] = useState(() => trials.find(({ verdict }) => verdict === 'open')?.id);
+  const active = trials.find(({ id }) => id === activeId);
+  const cells = cellsOf(firstOff);
+  const isLive = run.state === 'running';
+  const nameOf = (trial: Trial) =>
+    sheet.positions === 2 ? words.stringAt(trial.number, trial.position) : words.stringIs(trial.number);
+  const own = (trial: Trial) => readings.filter(({ trialStringId }) => trialStringId === trial.id);
+  return (
+    <section aria-label={words.title} className={styles.part}>
+      <h2>{words.title}</h2>
+      <p>
+        {words.lead(firstOff.strings, firstOff.placesFromEndM.length, firstOff.rotationsDeg.length)}{' '}
+        {firstOffInWords(firstOff.why)}
+      </p>
+      <MicrometerFields micrometer={micrometer} />
+      {isLive && <NewString book={book} sheet={sheet} onNew={setActiveId} />}
+      {active && isLive && (
+        <Measuring
+          key={active.id}
+          title={nameOf(active)}
+          cells={cells}
+          readings={own(active)}
+          unit={micrometer.unit}
+          expected={expectedOf(sheet, run.body.spec.lengthM)}
+          onReading={(cell, value) => enterReading(cell, value, active.id)}
+          onDone={() => undefined}
+        />
+      )}
+      {active && <JudgeString key={`judge ${active.id}`} run={run} trial={active} name={nameOf(active)} />}
+      {trials.length === 0 ? (
+        <Empty what={words.none} />
+      ) : (
+        <StringsTable
+          sheet={sheet}
+          trials={trials}
+          readings={readings}
+          unit={micrometer.unit}
+          nameOf={nameOf}
+          onOpen={isLive ? setActiveId : undefined}
+        />
+      )}
+      {isLive && trials.some(({ verdict }) => verdict === 'good') && (
+        <div className={styles.onward}>
+          <Button kind="main" size="floor" onClick={onOn}>
+            {words.goOn}
+          </Button>
+        </div>
+      )}
+      {isLive && (
+        <RunningCheck
+          book={book}
+          sheet={sheet}
+          unit={micrometer.unit}
+          onReading={(cell, value) => enterReading(cell, value)}
+        />
+      )}
+    </section>
+  );
+}
+
+const expectedOf = (sheet: SetUpSheet, lengthM: number) => ({
+  diameterM: sheet.meanDiameterM.value,
+  massKg: sheet.unitWeightKgPerM.value * lengthM,
+});
+
+interface NewStringProps {
+  readonly book: RunBook;
+  readonly sheet: SetUpSheet;
+  readonly onNew: (id: string) => void;
+}
+
+/** Of a machine that makes two at once each position is dialled in by itself. */
+function NewString({ book: { run, trials }, sheet, onNew }: NewStringProps) {
+  const words = useWords(STRINGS_WORDS);
+  const sound = useSound();
+  const trial = useQueued('record-trial-string');
+  const add = async (position: 1 | 2) => {
+    const id = freshId();
+    const number = Math.max(0, ...trials.map((each) => each.number)) + 1;
+    await trial.enter({ id, runId: run.id, number, position }, { label: words.entered(number) });
+    sound.accepted();
+    onNew(id);
+  };
+  const positions = sheet.positions === 2 ? ([1, 2] as const) : ([1] as const);
+  return (
+    <div className={styles.doing}>
+      {positions.map((position) => (
+        <Button
+          key={position}
+          kind={trials.length === 0 ? 'main' : 'plain'}
+          size="floor"
+          onClick={() => void add(position)}
+        >
+          {positions.length === 2 ? words.newStringAt(position) : words.newString}
+        </Button>
+      ))}
+    </div>
+  );
+}

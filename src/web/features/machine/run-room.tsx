@@ -1,0 +1,138 @@
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { type ShopView, stringKeyInWords } from '../../../contract/index.js';
+import type { RecordOf } from '../../api/use-records.js';
+import { isOf, useOutbox } from '../../outbox/index.js';
+import styles from '../../parts/floor.module.css';
+import { RoomTitle } from '../../parts/room-title.js';
+import { useFigures } from '../../sight/figures.js';
+import { useWords } from '../../words/language.js';
+import { MACHINE_WORDS } from '../../words/machine.js';
+import { ChangeSpool } from './change-spool.js';
+import { CloseStep } from './close-step.js';
+import { CountStep } from './count-step.js';
+import { FirstStringsStep } from './first-strings-step.js';
+import { PauseButton } from './pause-button.js';
+import { RunState } from './run-state.js';
+import { SheetStep } from './sheet-step.js';
+import { StartRun } from './start-run.js';
+import { type RunBook, useRunBook } from './use-run-book.js';
+import { useRunSheet } from './use-run-sheet.js';
+
+type Step = keyof (typeof MACHINE_WORDS)['en']['steps'];
+
+const STEPS: Readonly<Record<string, readonly Step[]>> = {
+  planned: ['sheet', 'spools'],
+  running: ['sheet', 'spools', 'strings', 'count', 'close'],
+  paused: ['sheet', 'spools', 'strings', 'count', 'close'],
+};
+
+interface RunRoomProps {
+  readonly record: RecordOf<'run'>;
+  readonly view: ShopView;
+}
+
+/** One run at its machine, step by step; the step at hand is open, each other one touch away. */
+export function RunRoom({ record, view }: RunRoomProps) {
+  const words = useWords(MACHINE_WORDS);
+  const book = useRunBook(record);
+  const made = useRunSheet(book.run, view);
+  const steps = STEPS[book.run.state] ?? [];
+  const [chosen, setChosen] = useState<Step>();
+  const mending = useMendedStep(record.id);
+  const step = mending ?? (chosen !== undefined && steps.includes(chosen) ? chosen : stepAtHand(book));
+  return (
+    <article className={styles.room}>
+      <RunHead book={book} />
+      {steps.length > 0 ? (
+        <nav aria-label={words.stepsOf} className={styles.steps}>
+          {steps.map((each) => (
+            <button
+              key={each}
+              type="button"
+              aria-current={each === step ? 'step' : undefined}
+              className={styles.step}
+              onClick={() => setChosen(each)}
+            >
+              {words.steps[each]}
+            </button>
+          ))}
+        </nav>
+      ) : (
+        <RunOver book={book} />
+      )}
+      {step === 'sheet' && <SheetStep book={book} made={made} onOn={() => setChosen('spools')} />}
+      {step === 'spools' &&
+        (book.run.state === 'planned' ? (
+          <StartRun book={book} view={view} onStarted={() => setChosen('strings')} />
+        ) : (
+          <ChangeSpool book={book} view={view} />
+        ))}
+      {step === 'strings' && made.kind === 'sheet' && (
+        <FirstStringsStep book={book} sheet={made.sheet} onOn={() => setChosen('count')} />
+      )}
+      {step === 'count' && <CountStep book={book} view={view} onSpool={() => setChosen('spools')} />}
+      {step === 'close' && <CloseStep book={book} />}
+    </article>
+  );
+}
+
+/** Where an entry that the shop refused is mended. */
+function useMendedStep(runId: string): Step | undefined {
+  const { editing } = useOutbox();
+  if (!editing?.about.includes(runId)) return undefined;
+  if (isOf(editing, 'start-run') || isOf(editing, 'change-spool')) return 'spools';
+  return isOf(editing, 'close-run') ? 'close' : undefined;
+}
+
+/** Before the start the sheet; then the first strings, until one of them is judged; then the count. */
+function stepAtHand({ run, trials }: RunBook): Step | undefined {
+  if (run.state === 'planned') return 'sheet';
+  if (run.state !== 'running' && run.state !== 'paused') return undefined;
+  return trials.some(({ verdict }) => verdict === 'good') ? 'count' : 'strings';
+}
+
+function RunHead({ book }: { readonly book: RunBook }) {
+  const words = useWords(MACHINE_WORDS);
+  const figures = useFigures();
+  const { run, count, isOnTheWay } = book;
+  const { short, material, finish } = stringKeyInWords(run.body.stringKey);
+  const isLive = run.state === 'running' || run.state === 'paused';
+  return (
+    <header className={styles.runHead}>
+      <div>
+        <RoomTitle title={short} />
+        <p>{[material, finish].filter(Boolean).join(', ')}</p>
+        <p className="quiet">
+          {run.body.name} ·{' '}
+          <Link to="/machine" className={styles.back}>
+            {words.backToRuns}
+          </Link>
+        </p>
+      </div>
+      <div className={styles.lines}>
+        <RunState state={run.state} large />
+        {isOnTheWay && <span className="quiet">{words.onTheWay}</span>}
+      </div>
+      <p className={styles.progress}>
+        {words.goodOf(
+          figures.number(isLive || run.state === 'planned' ? count.good : run.body.goodCount),
+          figures.number(run.body.quantity),
+        )}
+      </p>
+      {isLive && <PauseButton run={run} />}
+    </header>
+  );
+}
+
+function RunOver({ book: { run } }: { readonly book: RunBook }) {
+  const words = useWords(MACHINE_WORDS);
+  const figures = useFigures();
+  const { goodCount, scrapCount } = run.body;
+  return (
+    <section className={styles.part}>
+      <p className={styles.said}>{words.runOver}</p>
+      {run.state === 'closed' && <p>{words.lotIs(figures.number(goodCount), figures.number(scrapCount))}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,96 @@
+import { NativeSelect } from '@mantine/core';
+import { useState } from 'react';
+import { useChangedBy } from '../../api/use-changed-by.js';
+import { useVersions } from '../../api/use-records.js';
+import { Asked } from '../../parts/asked.js';
+import desk from '../../parts/desk.module.css';
+import { fieldsApart } from '../../parts/fields-apart.js';
+import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
+import { VersionsApart } from '../../parts/versions-apart.js';
+import { useFigures } from '../../sight/figures.js';
+import { useWords } from '../../words/language.js';
+import { RECIPES_WORDS } from '../../words/recipes.js';
+import { recipeFields } from './recipe-fields.js';
+import type { RecipeRecord } from './recipe-list.js';
+import { RecipeState } from './recipe-state.js';
+import { useWireNames } from './use-wire-names.js';
+
+/** Every version that the recipe had: who wrote it and when, and any two of them side by side. */
+export function VersionsPart({ record }: { readonly record: RecipeRecord }) {
+  const words = useWords(RECIPES_WORDS);
+  const figures = useFigures();
+  const changedBy = useChangedBy(record.id);
+  const versions = useVersions('recipe', record.id);
+  const { versionColumns: heads } = words;
+  const columns: readonly SheetColumn<RecipeRecord>[] = [
+    { heading: heads.version, names: true, cell: ({ version }) => version },
+    { heading: heads.when, whole: true, cell: ({ updatedAt }) => figures.moment(updatedAt) },
+    { heading: heads.who, cell: ({ version }) => changedBy(version).who },
+    {
+      heading: heads.what,
+      cell: ({ version }) => {
+        const { useCase } = changedBy(version);
+        return words.did[useCase] ?? (useCase || '—');
+      },
+    },
+    { heading: heads.state, cell: ({ state }) => <RecipeState state={state} /> },
+    { heading: heads.note, wide: true, cell: ({ body }) => body.note || '—' },
+  ];
+  return (
+    <section className={desk.part} aria-labelledby="versions">
+      <h2 id="versions">{words.versions}</h2>
+      <Asked question={versions} what={words.versions}>
+        {(items) => (
+          <>
+            <SheetTable
+              caption={words.versions}
+              columns={columns}
+              rows={items.toReversed()}
+              rowKey={({ version }) => version}
+            />
+            {items.length > 1 && <Compare key={items.length} versions={items} />}
+          </>
+        )}
+      </Asked>
+    </section>
+  );
+}
+
+function Compare({ versions }: { readonly versions: readonly RecipeRecord[] }) {
+  const words = useWords(RECIPES_WORDS);
+  const figures = useFigures();
+  const wireName = useWireNames();
+  const last = versions.length;
+  const [pair, setPair] = useState<readonly [number, number]>([last - 1, last]);
+  const fieldsOf = (wanted: number) => {
+    const found = versions.find(({ version }) => version === wanted);
+    return found ? recipeFields(found, { words, figures, wireName }) : [];
+  };
+  const choices = versions.map(({ version }) => ({
+    value: String(version),
+    label: words.versionNumber(version),
+  }));
+  return (
+    <div className={desk.stack}>
+      <div className={desk.narrow}>
+        <NativeSelect
+          label={words.compare}
+          data={choices}
+          value={String(pair[0])}
+          onChange={(event) => setPair([Number(event.currentTarget.value), pair[1]])}
+        />
+        <NativeSelect
+          label={words.compareWith}
+          data={choices}
+          value={String(pair[1])}
+          onChange={(event) => setPair([pair[0], Number(event.currentTarget.value)])}
+        />
+      </div>
+      <VersionsApart
+        caption={words.compareCaption(pair[0], pair[1])}
+        headings={[words.versionNumber(pair[0]), words.versionNumber(pair[1])]}
+        fields={fieldsApart(fieldsOf(pair[0]), fieldsOf(pair[1]))}
+      />
+    </div>
+  );
+}

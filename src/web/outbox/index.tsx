@@ -1,0 +1,6 @@
+export type { QueuedEntry } from './entry.js';
+export { isOf } from './entry.js';
+export { OutboxBar } from './outbox-bar.js';
+export { OutboxProvider } from './outbox-provider.js';
+export { UndoTouch } from './undo-touch.js';
+export { useComing, useOutbox, useQueued } from './use-outbox.js';

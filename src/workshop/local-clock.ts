@@ -1,0 +1,11 @@
+import type { ClockTime } from '../core/day/index.js';
+import { calendarDate, invariant } from '../core/foundation/index.js';
+
+/** A moment on the clock that hangs in the shop: by the time zone of this computer. */
+export function localClock(instant: string): ClockTime {
+  const at = new Date(instant);
+  const digits = (value: number) => String(value).padStart(2, '0');
+  const date = calendarDate(`${at.getFullYear()}-${digits(at.getMonth() + 1)}-${digits(at.getDate())}`);
+  invariant(date, 'a moment is on a day of the calendar');
+  return { date, minute: at.getHours() * 60 + at.getMinutes() };
+}

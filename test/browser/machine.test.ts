@@ -1,0 +1,242 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { BodyOf, Client, StoredRecord } from '../../src/contract/index.js';
+import { barriers, describeInBrowser, expectQuiet, type House, openHouse, widerBy } from './harness.js';
+
+type Run = StoredRecord<BodyOf<'run'>>;
+
+describeInBrowser('a winder’s day at the machine', () => {
+  let house: House;
+  let owner: Client;
+
+  beforeAll(async () => {
+    house = await openHouse();
+    owner = await house.client('owner');
+  });
+  afterAll(() => house.close());
+
+  it('goes from the choice of the machine to the close, by digits and Enter', async () => {
+    const { machine, run, wires } = await nextRunOf('Old Heron', owner);
+    const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
+    await page.getByRole('button', { name: machine.body.name }).click();
+    await page.getByRole('heading', { level: 1, name: machine.body.name }).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.getByRole('region', { name: 'Next' }).getByRole('link').first().click();
+
+    // The sheet, cautions first; then the wire.
+    await page.getByRole('heading', { name: 'Before your hands go near the machine' }).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.getByRole('button', { name: 'On to the spools' }).click();
+
+    // A scanner types wherever the focus is not in a field.
+    const wrong = await spoolNot(wires, owner);
+    await scan(page, wrong.body.name);
+    await page.getByRole('alert').filter({ hasText: 'Wrong wire' }).waitFor();
+    expect(await page.getByRole('button', { name: 'Start the run' }).isDisabled()).toBe(true);
+    for (const wireId of wires) await scan(page, (await spoolOf(wireId, owner)).body.name);
+    await page.getByText('Right wire').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Start the run' }).click();
+    await page.getByText('Running').first().waitFor();
+    await settled(page);
+    expect((await get(owner, run.id)).state).toBe('running');
+
+    // Two trial strings, measured as the sheet says; the micrometer types, nobody touches the screen between.
+    for (const number of [1, 2]) {
+      await page.getByRole('button', { name: 'New trial string' }).click();
+      await page.getByText(`Measuring String ${number}`).waitFor();
+      for (let reading = 1; reading <= 6; reading++) {
+        await page.keyboard.type(`0,0${run.body.spec.gaugeThou}${reading}`);
+        await page.keyboard.press('Enter');
+        if (reading < 6) await page.getByText(`${reading} of 7 readings`).waitFor();
+      }
+      await page.getByText('Weight of the whole string').waitFor();
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: number === 1 ? 'Scrap' : 'Good', exact: true }).click();
+      await rowOf(page, `String ${number}`)
+        .getByText(number === 1 ? 'scrap' : 'good')
+        .waitFor();
+    }
+    expect(await barriers(page)).toEqual([]);
+    await settled(page);
+    const trials = await read(owner.read('trial-strings', { runId: run.id }));
+    expect(trials.items.map(({ number, verdict }) => `${number} ${verdict}`)).toEqual(['1 scrap', '2 good']);
+    const measured = await read(owner.read('measurements', { runId: run.id, limit: 500 }));
+    expect(measured.items).toHaveLength(12);
+    const asTyped = (reading: number) => (run.body.spec.gaugeThou * 10 + reading) * 0.00000254;
+    const values = measured.items.map(({ value }) => value).sort();
+    expect(values[0]).toBeCloseTo(asTyped(1), 12);
+    expect(values[11]).toBeCloseTo(asTyped(6), 12);
+    expect(new Set(measured.items.map(({ placeM, rotationDeg }) => `${placeM} ${rotationDeg}`)).size).toBe(6);
+
+    // The count: touched, typed, taken back.
+    await page.getByRole('button', { name: 'On to counting' }).click();
+    await page.getByRole('button', { name: 'Good', exact: true }).click();
+    for (let count = 0; count < 3; count++) await scan(page, '1');
+    await page.getByRole('button', { name: 'gap in the wrap' }).click();
+    await page.getByRole('button', { name: 'kinked core' }).click();
+    await page.getByRole('button', { name: 'Undo: Scrap: kinked core' }).click();
+    await page.getByText('Taken back: Scrap: kinked core').waitFor();
+    await page.getByText(`5 of ${run.body.quantity} good`).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(await widerBy(page)).toBe(0);
+
+    // Paused, gone on with, closed: each builds on the one before, though none was answered when the next was entered.
+    await page.getByRole('button', { name: 'Pause' }).click();
+    await page.getByRole('button', { name: 'Go on' }).click();
+    await step(page, 'Close');
+    expect(await page.getByLabel('Good strings').inputValue()).toBe('5');
+    expect(await page.getByLabel('Scrap: gap in the wrap').inputValue()).toBe('1');
+    expect(await page.getByLabel('Scrap: dialling in').inputValue()).toBe('1');
+    expect(await barriers(page)).toEqual([]);
+    await page.getByLabel('Bin', { exact: true }).selectOption({ index: 1 });
+    await page.getByRole('button', { name: 'Close the run' }).click();
+    await page.getByText('This run is over.').waitFor();
+    await settled(page);
+
+    const closed = await get(owner, run.id);
+    expect(closed).toMatchObject({ state: 'closed', body: { goodCount: 5, scrapCount: 2, spoolIds: [] } });
+    const lot = await read(owner.get('string-lot', closed.body.lotId ?? ''));
+    expect(lot).toMatchObject({ state: 'in-check', body: { made: 5, runId: run.id } });
+    const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+    expect(tallies.items.map(({ outcome, reason }) => `${outcome} ${reason}`.trim()).sort()).toEqual([
+      'good',
+      'good',
+      'good',
+      'good',
+      'scrap gap in the wrap',
+    ]);
+    expectQuiet(house);
+  });
+
+  it('asks about a reading that is off by the inch, and writes down what the person says', async () => {
+    const { machine, run, wires } = await nextRunOf('Two Herons', owner);
+    const winder = await house.client('winder');
+    const spoolIds = await Promise.all(wires.map(async (wireId) => (await spoolOf(wireId, owner)).id));
+    await read(
+      winder.perform(
+        'start-run',
+        { runId: run.id, expectedVersion: run.version, spoolIds },
+        { requestId: crypto.randomUUID() },
+      ),
+    );
+    const page = await house.visit('/machine', { as: 'winder', width: 820, height: 1180, scheme: 'dark' });
+    await page.getByRole('button', { name: machine.body.name }).click();
+    await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
+    await page.getByRole('button', { name: 'New trial string, position 2' }).click();
+    const millimetres = (run.body.spec.gaugeThou * 0.0254).toFixed(3);
+    await page.getByLabel('Reading').waitFor();
+    await page.keyboard.type(millimetres);
+    await page.keyboard.press('Enter');
+    await page.getByRole('alert').filter({ hasText: 'Look again' }).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.getByRole('button', { name: `It is ${Number(millimetres)} mm` }).click();
+    await page.getByText('1 of 7 readings').waitFor();
+    await settled(page);
+    const { items } = await read(owner.read('measurements', { runId: run.id, limit: 500 }));
+    expect(items).toHaveLength(1);
+    expect(items[0]?.value).toBeCloseTo(Number(millimetres) / 1000, 12);
+    const trials = await read(owner.read('trial-strings', { runId: run.id }));
+    expect(trials.items.at(-1)?.position).toBe(2);
+    expect(await widerBy(page)).toBe(0);
+    expectQuiet(house);
+  });
+
+  it('changes a spool by its label and the weight of the old one', async () => {
+    const { run, old, fresh } = await spoolToChange(owner);
+    const machine = await read(owner.get('machine', run.body.machineId));
+    const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
+    await page.getByRole('button', { name: machine.body.name }).click();
+    await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
+    await step(page, 'Count');
+    // From the count a spool's label leads to its change.
+    await scan(page, fresh.body.name);
+    await page.getByRole('heading', { name: 'Change a spool' }).waitFor();
+    await scan(page, fresh.body.name);
+    const grams = Math.round((old.body.weighed?.grossKg ?? 1) * 0.9 * 1000);
+    await page.getByLabel('Weight of the spool that comes off').waitFor();
+    await page.keyboard.type(`${grams} g`);
+    await page.keyboard.press('Enter');
+    await page.getByRole('list', { name: 'On the machine now' }).getByText(fresh.body.name).waitFor();
+    await settled(page);
+    const after = await get(owner, run.id);
+    expect(after.body.spoolIds).toContain(fresh.id);
+    expect(after.body.takenOff?.map(({ spoolId }) => spoolId)).toContain(old.id);
+    expect((await read(owner.get('spool', old.id))).body.weighed?.grossKg).toBeCloseTo(grams / 1000, 9);
+    expectQuiet(house);
+  });
+});
+
+/** A label under the scanner: characters and Enter, with the focus in no field. */
+async function scan(page: Page, text: string): Promise<void> {
+  await page.evaluate('document.activeElement?.blur()');
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+const rowOf = (page: Page, name: string) => page.getByRole('row').filter({ hasText: name });
+
+const step = (page: Page, name: string): Promise<void> =>
+  page.getByRole('navigation', { name: 'Steps of the run' }).getByRole('button', { name }).click();
+
+/** All that was entered is with the shop. To be asked once what was entered shows on the page. */
+const settled = (page: Page): Promise<void> =>
+  page.getByText('All that was entered here is with the shop.').waitFor({ timeout: 30_000 });
+
+async function read<Value>(
+  answer: Promise<
+    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
+  >,
+): Promise<Value> {
+  const answered = await answer;
+  if (!answered.ok) throw new Error(JSON.stringify(answered.fault));
+  return answered.value;
+}
+
+const get = (client: Client, runId: string): Promise<Run> => read(client.get('run', runId));
+
+async function nextRunOf(machineName: string, client: Client) {
+  const { items: machines } = await read(client.list('machine', {}));
+  const machine = machines.find(({ body }) => body.name.startsWith(machineName));
+  if (!machine) throw new Error(`no machine ${machineName}`);
+  const { items: plans } = await read(client.list('plan', { state: 'in-force' }));
+  const { items: runs } = await read(
+    client.list('run', { machineId: machine.id, state: 'planned', limit: 500 }),
+  );
+  const places = plans
+    .toSorted((one, other) => (one.body.date < other.body.date ? -1 : 1))
+    .flatMap(({ body }) => body.runs.flatMap(({ runId }) => runId ?? []));
+  const run = runs.toSorted((one, other) => places.indexOf(one.id) - places.indexOf(other.id))[0];
+  if (!run) throw new Error('nothing is planned');
+  const recipe = await read(client.get('recipe', run.body.recipeId));
+  return { machine, run, wires: [...new Set([recipe.body.coreWireId, ...recipe.body.wrapWireIds])] };
+}
+
+/** A spool on a running machine of whose wire another lies on the shelf. */
+async function spoolToChange(client: Client) {
+  const { items: runs } = await read(client.list('run', { state: 'running' }));
+  for (const run of runs) {
+    for (const spoolId of run.body.spoolIds) {
+      const old = await read(client.get('spool', spoolId));
+      const { items } = await read(
+        client.list('spool', { wireId: old.body.wireId, state: 'on-shelf', limit: 1 }),
+      );
+      if (items[0]) return { run, old, fresh: items[0] };
+    }
+  }
+  throw new Error('no spool can be changed');
+}
+
+async function spoolOf(wireId: string, client: Client) {
+  const { items } = await read(client.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
+  const spool = items[0];
+  if (!spool) throw new Error(`no spool of wire ${wireId}`);
+  return spool;
+}
+
+async function spoolNot(wireIds: readonly string[], client: Client) {
+  const { items } = await read(client.list('spool', { state: 'on-shelf', limit: 500 }));
+  const spool = items.find(({ body }) => !wireIds.includes(body.wireId));
+  if (!spool) throw new Error('only right spools');
+  return spool;
+}
