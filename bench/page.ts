@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type CDPSession, chromium, type Page } from 'playwright-core';
 import { serveDemo } from '../src/server/index.js';
-import { consoleSignInLink, newId, openStore, shopClock } from '../src/workshop/index.js';
 import { machineDescription } from './measure.js';
+import { ownersKey } from './page/owners-key.js';
 
 // How soon the page can be used on an ordinary laptop: processor slowed to a quarter, 10 Mbit/s, nothing kept from earlier; how
 // much script its rooms take; and how long lists scroll.
@@ -25,7 +25,7 @@ const browser = await chromium.launch({
 });
 try {
   console.log(machineDescription());
-  const key = await ownersKey();
+  const key = await ownersKey(file, url);
   const visits: Visit[] = [];
   for (let at = 0; at < VISITS; at++) visits.push(await visit('/', key));
   const times = visits.map(({ usableMs }) => usableMs).sort((a, b) => a - b);
@@ -82,7 +82,7 @@ async function visit(path: string, key: string): Promise<Visit> {
 
 async function usable(page: Page): Promise<void> {
   await page.locator('main h1').first().waitFor();
-  await page.waitForFunction("document.querySelector('main [class*=waiting]') === null");
+  while ((await page.locator('main [class*=waiting]').count()) > 0) await page.waitForTimeout(5);
 }
 
 /** Bytes of script as they came over the wire. */
@@ -96,18 +96,4 @@ function countScript(devtools: CDPSession) {
     if (scripts.has(requestId)) bytes += encodedDataLength;
   });
   return { bytes: () => bytes };
-}
-
-async function ownersKey(): Promise<string> {
-  const store = await openStore({ file });
-  const link = await consoleSignInLink({ store, clock: await shopClock(store), newId });
-  await store.close();
-  if (!link.ok) throw new Error(link.fault.code);
-  const answer = await fetch(`${url}api/v1/set-password`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ link: link.value.secret, password: 'lake, mist and copper' }),
-  });
-  const cookie = answer.headers.getSetCookie().find((each) => each.startsWith('tautwork-session='))!;
-  return decodeURIComponent(/=([^;]+)/.exec(cookie)![1]!);
 }

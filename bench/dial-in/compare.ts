@@ -10,10 +10,10 @@ export interface RuleResult {
   readonly name: string;
   /** Strings wound until released, at each position of each dial-in. */
   readonly strings: Distribution;
-  /** Of these, those out of tolerance. */
-  readonly out: Distribution;
-  /** Good strings in a hundred of the run that follows. */
-  readonly good: Distribution;
+  /** Of these, those out of tolerance, on average. */
+  readonly outOfTolerance: number;
+  /** Share of good strings in the run that follows: on average, and that which one run in twenty stays below. */
+  readonly good: { readonly mean: number; readonly p05: number };
   readonly release?: Release;
 }
 
@@ -53,7 +53,7 @@ export function compareRules(
     ours: {
       name: 'ours',
       strings: over(({ strings }) => strings),
-      out: over(({ outOfTolerance }) => outOfTolerance),
+      outOfTolerance: over(({ outOfTolerance }) => outOfTolerance).mean,
       good: over(({ goodShare }) => goodShare),
     },
     published: rules.map(({ name }, which) => ({
@@ -134,20 +134,20 @@ function perfectly(scene: Scene): readonly number[] {
 }
 
 function resultOf(name: string, courses: readonly Course[], release: Release): RuleResult {
-  const strings = new Float64Array(courses.length);
-  const out = new Float64Array(courses.length);
+  const strings = new Uint8Array(courses.length);
   const good = new Float64Array(courses.length);
+  let out = 0;
   courses.forEach((course, index) => {
     const after = releasedAfter(course, release);
     strings[index] = after;
-    out[index] = course.isOut.subarray(0, after).reduce((sum, each) => sum + each, 0);
     good[index] = goodShareOf(course, release, after);
+    out += course.outBy[after - 1]!;
   });
   return {
     name,
     release,
     strings: distributionOf(strings),
-    out: distributionOf(out),
+    outOfTolerance: out / courses.length,
     good: distributionOf(good),
   };
 }

@@ -9,7 +9,8 @@ export const COURSE_STRINGS = 20;
 export interface Course {
   /** Mean error measured, as a share of the tolerance. */
   readonly seen: Float32Array;
-  readonly isOut: Uint8Array;
+  /** Strings out of tolerance so far. */
+  readonly outBy: Uint8Array;
   /** Share of good strings in the run if let go after this string, before and after moving for it. */
   readonly goodBefore: Float32Array;
   readonly goodAfter: Float32Array;
@@ -35,7 +36,7 @@ export function followPublished(scene: Scene, rule: PublishedRule, start: StartO
     run.set(position, setting, moveTo(knob, setting, setting).past);
     return {
       seen: new Float32Array(COURSE_STRINGS),
-      isOut: new Uint8Array(COURSE_STRINGS),
+      outBy: new Uint8Array(COURSE_STRINGS),
       goodBefore: new Float32Array(COURSE_STRINGS),
       goodAfter: new Float32Array(COURSE_STRINGS),
     };
@@ -47,7 +48,8 @@ export function followPublished(scene: Scene, rule: PublishedRule, start: StartO
       const errorM = run.measure(position, PLACES).reduce((sum, each) => sum + each, 0) / PLACES;
       const before = run.truth(position);
       course.seen[t - 1] = errorM / toleranceM;
-      course.isOut[t - 1] = Math.abs(before.stringErrorM) > toleranceM ? 1 : 0;
+      const isOut = Math.abs(before.stringErrorM) > toleranceM;
+      course.outBy[t - 1] = (course.outBy[t - 2] ?? 0) + (isOut ? 1 : 0);
       course.goodBefore[t - 1] = before.goodShare(RUN_STRINGS);
       // What would have been seen at the wish: the unmade part of earlier moves is no error of the process.
       const atWishM = errorM + response * (wishes[position]! - settings[position]!);

@@ -11,6 +11,7 @@ export {
 } from './client.js';
 export { pageAnswer, wholeAnswer } from './http/answers.js';
 export type { CalibrationView } from './http/calibration.js';
+export type { MachineWearView } from './http/machine-wear.js';
 export type { Need, WireCover } from './http/needs.js';
 export { PAPERS, type PaperName } from './http/papers.js';
 export type { OrderInPlan, PlanView, SettledPlan } from './http/plan-view.js';
@@ -97,6 +98,7 @@ export {
 export { counted, lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from './words/amounts.js';
 export { type ArchiveFault, archiveFaultWords, type RestoreFault } from './words/archive-faults.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
+export { type DialInWords, dialInInWords, pitchAdviceInWords } from './words/dial-in.js';
 export {
   type FileFault,
   fileFaultWords,

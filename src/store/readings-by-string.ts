@@ -11,6 +11,7 @@ interface Row {
   readonly readings: number | string;
   readonly mean: number;
   readonly first_at: string;
+  readonly instrument: string;
 }
 
 /** Taken together in the database: of a year some tens of thousands of readings, of which each string has half a dozen. */
@@ -20,9 +21,9 @@ export async function readingsByString(
 ): Promise<readonly StringReadings[]> {
   const { rows } = await sql<Row>`
     select g.run_id, g.trial_string_id, t.number as trial_number, g.quantity, g.rotations, g.readings, g.mean,
-      g.first_at
+      g.first_at, g.instrument
     from (
-      select run_id, trial_string_id, quantity, min(at) as first_at, count(*) as readings,
+      select run_id, trial_string_id, quantity, min(at) as first_at, min(instrument) as instrument, count(*) as readings,
         count(distinct rotation_deg) as rotations, avg(value) as mean
       from measurements
       where at >= ${since}
@@ -40,5 +41,6 @@ export async function readingsByString(
     readings: Number(row.readings),
     mean: row.mean,
     at: row.first_at,
+    instrument: row.instrument,
   }));
 }

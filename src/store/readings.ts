@@ -1,6 +1,7 @@
 import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
 import { readingsByString } from './readings-by-string.js';
+import { runsDialledIn } from './runs-dialled-in.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
 import { Taken } from './store-faults.js';
 import type { MeasurementRow, Sql, TallyRow, TrialStringRow } from './tables.js';
@@ -17,6 +18,7 @@ export function createReadings(trx: Sql): ReadingWriter {
         .execute();
       return rows.map(asTrialString);
     },
+    runsDialledIn: (query) => runsDialledIn(trx, query),
     measurements: async (query) => {
       const walk = walkOf(query);
       const rows = await trx
@@ -65,10 +67,11 @@ const walkOf = ({ after, limit, order = 'oldest' }: ReadingQuery): Walk => ({
 });
 
 async function addTrialString(trx: Sql, row: TrialString): Promise<void> {
-  const { id, runId, number, position, verdict, at, by } = row;
+  const { id, runId, number, position, verdict, setting = null, setBy = null, seen = null, at, by } = row;
+  invariant(setting === null || Number.isFinite(setting), `trial string ${id} was set to ${setting}`);
   const { numInsertedOrUpdatedRows } = await trx
     .insertInto('trial_strings')
-    .values({ id, run_id: runId, number, position, verdict, at, by })
+    .values({ id, run_id: runId, number, position, verdict, setting, set_by: setBy, seen, at, by })
     .onConflict((conflict) => conflict.doNothing())
     .executeTakeFirst();
   if (numInsertedOrUpdatedRows === 1n) return;
@@ -143,6 +146,9 @@ const asTrialString = (row: TrialStringRow): TrialString => ({
   number: row.number,
   position: row.position,
   verdict: row.verdict as TrialString['verdict'],
+  ...(row.setting === null ? {} : { setting: row.setting }),
+  ...(row.set_by === null ? {} : { setBy: row.set_by as NonNullable<TrialString['setBy']> }),
+  ...(row.seen === null ? {} : { seen: row.seen as NonNullable<TrialString['seen']> }),
   at: row.at,
   by: row.by,
 });

@@ -193,6 +193,11 @@ export interface TrialString {
   /** Which position of a two-at-once machine, 1 or 2. */
   readonly position: number;
   readonly verdict: 'open' | 'good' | 'scrap';
+  /** What the machine stood at, in its own unit; of strings that were not dialled in by it left out. */
+  readonly setting?: number;
+  readonly setBy?: 'advice' | 'override';
+  /** How its turns lie. */
+  readonly seen?: 'gaps' | 'overlaps' | 'even';
   readonly at: string;
   readonly by: string;
 }
@@ -237,6 +242,8 @@ export interface StringReadings {
   readonly mean: number;
   /** When the first of them was written down. */
   readonly at: string;
+  /** What they were taken with: the first by name, where a string was measured by several. */
+  readonly instrument: string;
 }
 
 export interface ReadingQuery {
@@ -249,6 +256,12 @@ export interface ReadingQuery {
 export interface ReadingReader {
   /** In the order of their numbers. */
   trialStrings(runId: string): Promise<readonly TrialString[]>;
+  /** Runs that have a trial string whose setting was kept, the one tried last first; on one machine, or on all others. */
+  runsDialledIn(query: {
+    readonly machineId: string;
+    readonly isElsewhere: boolean;
+    readonly limit: number;
+  }): Promise<readonly string[]>;
   /** Oldest first where no order is given. */
   measurements(query: ReadingQuery): Promise<Page<Measurement>>;
   /** Oldest first where no order is given. */

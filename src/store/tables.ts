@@ -57,6 +57,9 @@ export interface TrialStringRow {
   number: number;
   position: number;
   verdict: string;
+  setting: number | null;
+  set_by: string | null;
+  seen: string | null;
   at: string;
   by: string;
 }

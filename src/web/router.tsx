@@ -77,6 +77,14 @@ const rooms = [
   }),
   createRoute({
     getParentRoute: () => root,
+    path: '/calibration',
+    component: room(
+      'recipe.read',
+      lazyRouteComponent(() => import('./pages/calibration-page.js'), 'CalibrationPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
     path: '/orders',
     validateSearch: texts('state'),
     component: room(
@@ -164,6 +172,15 @@ const rooms = [
     component: room(
       'run.work',
       lazyRouteComponent(() => import('./pages/machine-page.js'), 'MachinePage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
+    path: '/practice',
+    validateSearch: texts('machine', 'seed'),
+    component: room(
+      'run.work',
+      lazyRouteComponent(() => import('./pages/practice-page.js'), 'PracticePage'),
     ),
   }),
   createRoute({

@@ -41,6 +41,7 @@ const ROOMS: Readonly<Record<string, Room>> = {
   'a set': { as: 'adviser', path: '/sets/ID', of: ['set'] },
   recipes: { as: 'owner', path: '/recipes', notFor: 'packer' },
   'a recipe': { as: 'owner', path: '/recipes/ID', of: ['recipe'] },
+  'what strings teach': { as: 'owner', path: '/calibration', notFor: 'packer' },
   orders: { as: 'adviser', path: '/orders', notFor: 'winder' },
   'an order': { as: 'adviser', path: '/orders/ID', of: ['order', 'received'] },
   'orders from a file': { as: 'adviser', path: '/orders/import', notFor: 'packer' },

@@ -95,6 +95,43 @@ describe.each(engines())('readings of the floor on $name', (engine) => {
     await expect(store.write((tx) => tx.readings.setVerdict(randomUUID(), 'good'))).rejects.toThrow();
   });
 
+  it('keep what a trial string was wound at and how its turns lie, and nothing where nobody said', async () => {
+    const own = await store.write(insertRun);
+    const told = trialString(1, { runId: own, setting: -0.1 - 0.2, setBy: 'override', seen: 'gaps' });
+    const untold = trialString(2, { runId: own });
+    await store.write(async ({ readings }) => {
+      for (const one of [told, untold]) await readings.addTrialString(one);
+    });
+    const kept = await store.read((tx) => tx.readings.trialStrings(own));
+    expect(kept).toEqual([told, untold]);
+    expect(Object.keys(kept[1]!)).not.toContain('setting');
+    for (const wrong of [{ setting: Number.NaN }, { setBy: 'chance' }, { seen: 'both' }])
+      await expect(
+        store.write((tx) =>
+          tx.readings.addTrialString(trialString(3, { runId: own, ...(wrong as Partial<TrialString>) })),
+        ),
+      ).rejects.toThrow();
+  });
+
+  it('name the runs that were dialled in, the last tried first, on a machine and on the others', async () => {
+    const runs = [await store.write(insertRun), await store.write(insertRun), await store.write(insertRun)];
+    const [here, there, unset] = runs as [string, string, string];
+    await store.write(async ({ readings }) => {
+      await readings.addTrialString(trialString(1, { runId: there, setting: 3, at: at(3) }));
+      await readings.addTrialString(trialString(1, { runId: here, setting: 3, at: at(4) }));
+      await readings.addTrialString(trialString(1, { runId: unset, at: at(5) }));
+    });
+    const machineOf = (runId: string) =>
+      store.read(async (tx) => (await tx.records.get('run', runId))!.body.machineId);
+    const asked = (machineId: string, isElsewhere: boolean) =>
+      store.read((tx) => tx.readings.runsDialledIn({ machineId, isElsewhere, limit: 9 }));
+    expect(await asked(await machineOf(here), false)).toEqual([here]);
+    expect(await asked(await machineOf(unset), false)).toEqual([]);
+    const elsewhere = await asked(await machineOf(unset), true);
+    expect(elsewhere.filter((id) => runs.includes(id))).toEqual([here, there]);
+    expect(await asked(await machineOf(here), true)).not.toContain(here);
+  });
+
   it('are listed by run or by lot, oldest first, page by page', async () => {
     const own = await store.write(insertRun);
     const lotId = randomUUID();

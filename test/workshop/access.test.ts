@@ -184,7 +184,11 @@ for (const engine of engines()) {
           scopes: ['stock.read'],
         });
         const journal = await store.read(({ journal }) => journal.list({ limit: 100 }));
-        const told = JSON.stringify(journal);
+        // Four digits can stand in an id or a moment by chance.
+        const told = JSON.stringify(journal).replace(
+          /[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}|[\d-]{10}T[\d:.]+Z/g,
+          '',
+        );
         expect(journal.items.map(({ useCase }) => useCase)).toEqual(
           expect.arrayContaining(['invite-person', 'set-password', 'set-pin', 'make-token']),
         );

@@ -10,6 +10,7 @@ import {
   judgeTrialString,
   moveStrings,
   newId,
+  pastDialIns,
   pauseRun,
   planRun,
   quarantineSpool,
@@ -584,6 +585,34 @@ describe.each(engines())('production on $name', (engine) => {
       });
       const idle = { id: newId(), runId: await planned(shop), number: 1, position: 1 } as const;
       expect((await shop.refused(recordTrialString, idle)).code).toBe('run.not-live');
+    });
+
+    it('keep what a trial string was wound at, and teach later runs once the run is closed', async () => {
+      const shop = await open();
+      const { runId } = await running(shop);
+      const dialled = { setting: 12.5, setBy: 'override', seen: 'overlaps' } as const;
+      const first = { id: newId(), runId, number: 1, position: 1, ...dialled } as const;
+      expect(await shop.done(recordTrialString, first)).toMatchObject(dialled);
+      const diameters = [0.000914, 0.000916].map((value, at) => ({
+        id: newId(),
+        runId,
+        trialStringId: first.id,
+        quantity: 'diameter' as const,
+        value,
+        placeM: 0.3 * (at + 1),
+        rotationDeg: 0,
+        instrument: 'micrometer 2',
+      }));
+      await shop.done(recordMeasurements, { rows: diameters });
+      const past = () => shop.store.read((tx) => pastDialIns(tx, shop.machines.servo));
+      expect(await past()).toEqual([]);
+      await shop.done(closeRun, closing(shop, runId));
+      const [taught, ...more] = await past();
+      expect(more).toEqual([]);
+      expect(taught).toMatchObject({ positions: [{ strings: [{ setting: 12.5 }] }] });
+      const { strings, overrideErrorsM } = taught!.positions[0]!;
+      expect(strings[0]!.errorsM[1]! - strings[0]!.errorsM[0]!).toBeCloseTo(2e-6, 12);
+      expect(overrideErrorsM).toHaveLength(1);
     });
 
     it('are written all or none', async () => {

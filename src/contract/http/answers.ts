@@ -36,6 +36,9 @@ export const trialStringAnswer = closed({
   number: Type.Integer(),
   position: Type.Integer({ description: 'of a two-at-once machine, 1 or 2' }),
   verdict: oneOf(['open', 'good', 'scrap']),
+  setting: Type.Optional(Type.Number({ description: 'what was turned, in the unit of the machine' })),
+  setBy: Type.Optional(oneOf(['advice', 'override'])),
+  seen: Type.Optional(oneOf(['gaps', 'overlaps', 'even'], 'how the turns lie')),
   at: instant,
   by,
 });

@@ -59,6 +59,7 @@ const points = (unit: string) =>
 const outlier = closed({
   telling: oneOf(TELLING),
   runId: id,
+  runName: text('of the run'),
   recipeId,
   machineId,
   stringIds: Type.Array(text()),
@@ -138,6 +139,7 @@ export const calibrationAnswer = closed({
     closed({
       wireId: text(),
       lot: text(),
+      spools: Type.Array(closed({ id, name: text() }), { description: 'of that lot' }),
       standardised: Type.Number({ description: 'in standard uncertainties of the size stated' }),
     }),
   ),

@@ -13,7 +13,9 @@ import {
   wholeAnswer,
 } from './answers.js';
 import { calibrationAnswer, calibrationQuery } from './calibration.js';
+import { machineWearAnswer, machineWearQuery } from './machine-wear.js';
 import { needsAnswer, needsQuery, wireCoverAnswer, wireCoverQuery } from './needs.js';
+import { pastDialInAnswer, pastDialInsQuery } from './past-dial-ins.js';
 import { planViewAnswer, planViewQuery } from './plan-view.js';
 import {
   balancesQuery,
@@ -56,6 +58,13 @@ export const READINGS = {
     permission: 'run.read',
     query: trialStringsQuery,
     answer: wholeAnswer(trialStringAnswer),
+  }),
+  'past-dial-ins': reading({
+    summary:
+      'What past runs teach of dialling in: on one machine, and of their families on others; oldest first.',
+    permission: 'run.read',
+    query: pastDialInsQuery,
+    answer: wholeAnswer(pastDialInAnswer),
   }),
   measurements: reading({
     summary: 'A page of measurements, newest first.',
@@ -136,6 +145,12 @@ export const READINGS = {
     permission: 'recipe.read',
     query: calibrationQuery,
     answer: calibrationAnswer,
+  }),
+  'machine-wear': reading({
+    summary: 'Whether winding machines drift month by month, by first strings of their runs, and how surely.',
+    permission: 'shop.read',
+    query: machineWearQuery,
+    answer: machineWearAnswer,
   }),
   search: reading({
     summary: 'Records whose name, number, lot or player holds a text, of the kinds that one may read.',

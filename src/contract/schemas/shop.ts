@@ -69,8 +69,23 @@ const station = {
   }),
 };
 
+const knob = closed(
+  {
+    unit: Type.String({ maxLength: 12, description: '`N`; empty where it counts in numbers' }),
+    least: Type.Number(),
+    most: Type.Number(),
+    step: positive('finest step'),
+    deadBand: notNegative('smaller moves it does not follow'),
+    backlash: notNegative('lost when the direction changes'),
+    responseMPerUnit: Type.Number({ description: 'diameter gained by one unit, m; mostly negative' }),
+    roughness: within(0, 1, 'how far off its mark a move lands, as a share of the move'),
+  },
+  'what is turned to move the diameter',
+);
+
 const winder = {
   ...station,
+  knob: Type.Optional(knob),
   kind: Type.Literal('winder'),
   spindleRpm: closed({
     least: notNegative('turns a minute'),

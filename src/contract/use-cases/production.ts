@@ -132,12 +132,19 @@ export const abandonRun = defineUseCase({
   output: closed({ run: recordSchema('run'), wire: Type.Array(wireUsed) }),
 });
 
+const dialled = {
+  setting: Type.Optional(Type.Number({ description: 'what was turned, in the unit of the machine' })),
+  setBy: Type.Optional(oneOf(['advice', 'override'], 'whether it was set as advised, or otherwise')),
+  seen: Type.Optional(oneOf(['gaps', 'overlaps', 'even'], 'how the turns lie')),
+};
+
 const trialString = closed({
   id,
   runId: id,
   number: wholeFrom(1, 'as tried, counted from 1'),
   position: wholeFrom(1, 'of a machine that makes two at once'),
   verdict: oneOf(['open', 'good', 'scrap']),
+  ...dialled,
   at: instant,
   by: text(),
 });
@@ -152,6 +159,7 @@ export const recordTrialString = defineUseCase({
     runId: id,
     number: wholeFrom(1, 'as tried, counted from 1'),
     position: Type.Union([Type.Literal(1), Type.Literal(2)]),
+    ...dialled,
   }),
   output: trialString,
 });

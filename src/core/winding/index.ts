@@ -34,9 +34,18 @@ export type {
   WindingMachine,
 } from './machine.js';
 export { machineAble } from './machine-able.js';
+export { type MachineKnob, machineKnob } from './machine-knob.js';
 export type { PastRun } from './past-run.js';
 export { STARTING_PRACTICE, type WindingPractice } from './practice.js';
 export { pulledWire } from './pulled-wire.js';
+export {
+  dialInFamily,
+  dialInOfRun,
+  pastOfRun,
+  type RunAtMachine,
+  type TriedString,
+  wantedDiameterM,
+} from './run-dial-in.js';
 export { runMinutes } from './run-minutes.js';
 export type { SetPoint } from './set-point.js';
 export { type SetUpFault, type SetUpTask, setUp } from './set-up.js';
@@ -51,9 +60,25 @@ export { familyOffsetM, type SimulatedMachine, simulatedMachine } from './simula
 export { type RunTruth, type SimulatedRun, simulatedRun } from './simulate/simulated-run.js';
 export type { SpindleLimit } from './spindle-speed.js';
 export type { StrengthBasis, StrengthBound } from './strength-bound.js';
+export { type DiameterReading, looksOf } from './string-looks.js';
 export { type StringJob, type StringWork, stringWork } from './string-work.js';
 export { tailSpeedMPerS } from './tail-speed.js';
+export { pitchRangeOf, turnsAdvice } from './turns-advice.js';
 export type { UnableReason } from './unable.js';
+export {
+  type DialFit,
+  type Drift,
+  dialFit,
+  type FirstString,
+  isotonicFit,
+  type MachineWear,
+  machineWear,
+  trendSlope,
+  trendTest,
+  type WearFound,
+  type WearPoint,
+  type WearVerdict,
+} from './wear/index.js';
 export { type SpanSegment, spanWoundTo, whirlHz } from './whirl.js';
 export type { AssumedTension, WhirlCheck } from './whirl-check.js';
 export { type WireUse, type WireUseOptions, wirePerString } from './wire-per-string.js';

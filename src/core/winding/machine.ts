@@ -1,3 +1,5 @@
+import type { Knob } from './dial-in/knob.js';
+
 /** What every place that makes strings has in common. */
 interface Station {
   readonly id: string;
@@ -35,6 +37,8 @@ export interface ChangeScrap {
 
 interface Winder extends Station {
   readonly kind: 'winder';
+  /** What is turned to move the diameter; left out where the shop has not written it down. */
+  readonly knob?: KnobOnRecord;
   readonly spindleRpm: { readonly least: number; readonly most: number };
   /** Fastest that wrap wire may run through the guide. */
   readonly wireSpeedLimitMPerS: number;
@@ -45,6 +49,11 @@ interface Winder extends Station {
   readonly maxLayers: 1 | 2;
   readonly hexCore: boolean;
   readonly roundCore: boolean;
+}
+
+/** A knob in the machine's own unit: newtons, or the numbers of a dial where that is empty. */
+export interface KnobOnRecord extends Knob {
+  readonly unit: string;
 }
 
 /** Spindle and traverse follow numbers that are typed in. */

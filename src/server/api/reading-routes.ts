@@ -16,8 +16,10 @@ import {
   calibrationSeen,
   daySeen,
   localClock,
+  machineWearSeen,
   needsSeen,
   packingSeen,
+  pastDialIns,
   planSeen,
   type ReadTransaction,
   type SetBack,
@@ -74,6 +76,7 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   balances: async ({ ledger }, query) => ({ items: await ledger.balances(query) }),
   movements: ({ ledger }, query) => ledger.movements(paged(query)),
   'trial-strings': async ({ readings }, { runId }) => ({ items: await readings.trialStrings(runId) }),
+  'past-dial-ins': async (tx, { machineId }) => ({ items: await pastDialIns(tx, machineId) }),
   measurements: ({ readings }, query) => readings.measurements(paged(query)),
   tallies: ({ readings }, query) => readings.tallies(paged(query)),
   journal: ({ journal }, query) => journal.list(paged(query)),
@@ -89,6 +92,7 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'strings-lying': async (tx) => ({ items: await stringsLying(tx) }),
   'wire-cover': async (tx, _query, { now }) => ({ items: await wireCovers(tx, now) }),
   calibration: (tx, _query, { now }) => calibrationSeen(tx, now),
+  'machine-wear': (tx, _query, { now }) => machineWearSeen(tx, now),
   search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };
 

@@ -6,6 +6,7 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   balances: ['movement'],
   movements: ['movement'],
   'trial-strings': ['trial-string'],
+  'past-dial-ins': ['run', 'machine', 'recipe', 'settings'],
   measurements: ['measurement'],
   tallies: ['tally'],
   journal: 'all',

@@ -23,6 +23,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'shop-view',
   'balances',
   'trial-strings',
+  'past-dial-ins',
   'tallies',
   'measurements',
   'machine',

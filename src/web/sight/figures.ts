@@ -16,6 +16,8 @@ export interface Figures {
   readonly length: (lengthM: number) => string;
   /** A diameter or a gauge: thousandths of an inch as `0.0105 in`, or millimetres to three places. */
   readonly diameter: (diameterM: number) => string;
+  /** What a diameter stands off by: hundredths of a thousandth of an inch, or micrometres to one place; finer by so many places. */
+  readonly slight: (lengthM: number, finer?: number) => string;
   /** Wire by weight. */
   readonly weight: (massKg: number) => string;
   /** Wire by length, whole metres. */
@@ -68,6 +70,10 @@ export function figuresFor({ pull, length, locale }: ReturnType<typeof useSight>
       length === 'in'
         ? `${number(thouFromMetres(diameterM) / 1000, 4)} in`
         : `${number(millimetresFromMetres(diameterM), 3)} mm`,
+    slight: (lengthM, finer = 0) =>
+      length === 'in'
+        ? `${number(thouFromMetres(lengthM), 2 + finer)} thou`
+        : `${number(lengthM * 1e6, 1 + finer)} µm`,
     weight: (massKg) => (Math.abs(massKg) < 1 ? `${number(massKg * 1000, 0)} g` : `${number(massKg, 2)} kg`),
     metres: (lengthM) => `${number(lengthM)} m`,
     lengthUnit: length,

@@ -10,6 +10,7 @@ export const RECIPES_WORDS = wordsIn({
     what: 'the recipes',
     one: 'the recipe',
     newOne: 'New recipe',
+    calibration: 'What our strings teach',
     all: 'All recipes',
     counted: (shown: number, all: number) =>
       shown === all ? `${all} recipes` : `${shown} of ${all} recipes`,

@@ -5,6 +5,7 @@ import {
   calibrationPoints,
   familyStandings,
   nextMeasurements,
+  type Outlier,
   oddLots,
   outliers,
   type RecipeStanding,
@@ -42,9 +43,9 @@ export async function calibrationSeen(tx: ReadTransaction, now: string): Promise
     families: familiesSeen(calibration),
     diameters,
     weights,
-    outliers: found.slice(0, MOST_OUTLIERS),
+    outliers: await withRunNames(tx, found.slice(0, MOST_OUTLIERS)),
     outlierCount: found.length,
-    oddLots: oddLots(calibration).map(({ lot, standardised }) => ({ ...readLotName(lot), standardised })),
+    oddLots: await oddLotsSeen(tx, calibration),
     recipes: recipeStandings(calibration, questions, USUAL_TOLERANCE_M).map((standing, at) =>
       recipeSeen(present[at]!, standing),
     ),
@@ -66,6 +67,37 @@ async function settingsSeen(tx: ReadTransaction): Promise<Pick<Readable<Calibrat
   const strings = families.reduce((sum, each) => sum + (each.machineId === undefined ? each.strings : 0), 0);
   return { settings: { id: settled.id, version: settled.version, strings } };
 }
+
+const withRunNames = (
+  tx: ReadTransaction,
+  found: readonly Outlier[],
+): Promise<Readable<CalibrationView>['outliers']> =>
+  Promise.all(
+    found.map(async (outlier) => {
+      const run = await tx.records.get('run', outlier.runId);
+      return { ...outlier, runName: run?.body.name ?? '' };
+    }),
+  );
+
+/** Odd lots with their spools, which is what a hand can take off the shelf and measure. */
+const oddLotsSeen = (
+  tx: ReadTransaction,
+  calibration: Calibration,
+): Promise<Readable<CalibrationView>['oddLots']> =>
+  Promise.all(
+    oddLots(calibration).map(async ({ lot: name, standardised }) => {
+      const { wireId, lot } = readLotName(name);
+      const spools = await tx.records.all('spool', { lot });
+      return {
+        wireId,
+        lot,
+        spools: spools
+          .filter(({ body }) => body.wireId === wireId)
+          .map(({ id, body }) => ({ id, name: body.name })),
+        standardised,
+      };
+    }),
+  );
 
 const familiesSeen = (calibration: Calibration): Readable<CalibrationView>['families'] =>
   familyStandings(calibration, USUAL_TOLERANCE_M).map(({ byMachine, ...standing }) => ({

@@ -6,6 +6,9 @@ export interface StringRead {
   readonly runId: string;
   /** Whether it is the run's first, wound before anybody could turn what the sheet says. */
   readonly isFirst: boolean;
+  /** When it was first measured, and the micrometer (or scale) by which. */
+  readonly at: string;
+  readonly instrument: string;
   /** Mean over places and rotations, where at least two rotations were told. */
   readonly turnedM?: number;
   /** Mean of readings for which no rotation was told: the largest, found by turning. */
@@ -31,8 +34,15 @@ export async function stringsRead(tx: ReadTransaction): Promise<readonly StringR
     const isFirst = withTrials.has(row.runId)
       ? row.trialNumber === 1
       : firstOfRun.get(row.runId) === stringId;
-    const string = strings.get(stringId) ?? { stringId, runId: row.runId, isFirst };
+    const string = strings.get(stringId) ?? {
+      stringId,
+      runId: row.runId,
+      isFirst,
+      at: row.at,
+      instrument: row.instrument,
+    };
     strings.set(stringId, string);
+    if (row.quantity === 'diameter') string.instrument = row.instrument;
     Object.assign(string, asRead(row));
   }
   return [...strings.values()];

@@ -19,7 +19,7 @@ export const USUAL_AIM: Omit<DialInAim, 'toleranceM'> = {
   goodShare: 0.98,
   sure: 0.8,
   stringsToMake: 144,
-  moveWorthStrings: 0.1,
+  moveWorthStrings: 0.05,
 };
 
 /** How far the process may stand from its aim. */

@@ -37,11 +37,15 @@ export function kinModel(run: MeasuredRun): KinModel {
 const TYPICAL: PartSizes = { lasting: 1, passing: 1, noise: 1 };
 const GRID: readonly PartSizes[] = [0.5, 1, 2].flatMap((lasting) =>
   [0.3, 0.55, 1, 1.8].flatMap((passing) =>
-    [0.5, 0.7, 1, 1.4, 2].map((noise) => ({ lasting, passing, noise })),
+    [0.5, 0.63, 0.8, 1, 1.25, 1.6, 2].map((noise) => ({ lasting, passing, noise })),
   ),
 );
-/** Before anything is seen, a part is as likely as not to be between half and twice its starting value, about. */
+/**
+ * Before anything is seen, a part may well be half or twice its starting value; winders differ less in how far their
+ * strings differ from each other. Our own choice.
+ */
 const SIZE_LOG_SPREAD = Math.log(2);
+const NOISE_LOG_SPREAD = Math.log(1.5);
 
 interface Record {
   readonly run: MeasuredRun;
@@ -152,7 +156,8 @@ const logLikelihood = (lower: Matrix, whitened: readonly number[]): number =>
   whitened.reduce((sum, value, row) => sum - value ** 2 / 2 - Math.log(lower[row]![row]!), 0);
 
 const logStart = ({ lasting, passing, noise }: PartSizes): number =>
-  -(Math.log(lasting) ** 2 + Math.log(passing) ** 2 + Math.log(noise) ** 2) / (2 * SIZE_LOG_SPREAD ** 2);
+  -(Math.log(lasting) ** 2 + Math.log(passing) ** 2) / (2 * SIZE_LOG_SPREAD ** 2) -
+  Math.log(noise) ** 2 / (2 * NOISE_LOG_SPREAD ** 2);
 
 /** Mean and covariance of the mixture of all sizes, each weighing as likely as it makes the past. */
 function averaged(fits: readonly Conditioned[], startBetweenM: number): KinModel {

@@ -5,6 +5,7 @@ import styles from '../../parts/floor.module.css';
 import { RoomTitle } from '../../parts/room-title.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
+import { PracticeDoor } from '../practice/practice-door.js';
 
 interface ChooseMachineProps {
   readonly machines: readonly RecordOf<'machine'>[];
@@ -16,7 +17,10 @@ export function ChooseMachine({ machines, onChoose }: ChooseMachineProps) {
   const words = useWords(MACHINE_WORDS);
   return (
     <>
-      <RoomTitle title={words.title} />
+      <header className={styles.head}>
+        <RoomTitle title={words.title} />
+        <PracticeDoor />
+      </header>
       {machines.length === 0 ? (
         <Empty what={words.noMachines} />
       ) : (

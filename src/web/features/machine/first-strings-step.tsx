@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { firstOffInWords } from '../../../contract/index.js';
+import { firstOffInWords, type ShopView } from '../../../contract/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
 import { freshId } from '../../api/fresh-id.js';
 import { useQueued } from '../../outbox/index.js';
@@ -9,7 +9,11 @@ import styles from '../../parts/floor.module.css';
 import { useSound } from '../../parts/sound.js';
 import { useWords } from '../../words/language.js';
 import { STRINGS_WORDS } from '../../words/machine.js';
+import { mayRun } from '../dial-in/next-string.js';
+import { DialInPart } from './dial-in-part.js';
+import { expectedOf } from './expected-of.js';
 import { JudgeString } from './judge-string.js';
+import { MeasureAgain } from './measure-again.js';
 import { Measuring } from './measuring.js';
 import { MicrometerFields, useMicrometer } from './micrometer-fields.js';
 import type { Trial } from './run-count.js';
@@ -18,18 +22,21 @@ import { StringsTable } from './strings-table.js';
 import { cellsOf } from './trial-readings.js';
 import { useEnterReading } from './use-enter-reading.js';
 import type { RunBook } from './use-run-book.js';
+import { type RunDialIn, useRunDialIn } from './use-run-dial-in.js';
 
 interface FirstStringsStepProps {
   readonly book: RunBook;
   readonly sheet: SetUpSheet;
+  readonly view: ShopView;
   readonly onOn: () => void;
 }
 
 /** The strings by which the machine is dialled in: wound, measured by the sheet's plan, judged. */
-export function FirstStringsStep({ book, sheet, onOn }: FirstStringsStepProps) {
+export function FirstStringsStep({ book, sheet, view, onOn }: FirstStringsStepProps) {
   const words = useWords(STRINGS_WORDS);
   const { firstOff } = sheet;
   const { run, trials, readings } = book;
+  const dialIn = useRunDialIn(book, sheet, view);
   const micrometer = useMicrometer();
   const enterReading = useEnterReading(run.id, micrometer.name);
   const [activeId, setActiveId] = useState(() => trials.find(({ verdict }) => verdict === 'open')?.id);
@@ -47,8 +54,20 @@ export function FirstStringsStep({ book, sheet, onOn }: FirstStringsStepProps) {
         {firstOffInWords(firstOff.why)}
       </p>
       <MicrometerFields micrometer={micrometer} />
-      {isLive && <NewString book={book} sheet={sheet} onNew={setActiveId} />}
-      {active && isLive && (
+      {isLive && dialIn && <DialInPart book={book} dialIn={dialIn} onNew={setActiveId} />}
+      {isLive && !dialIn && <NewString book={book} sheet={sheet} onNew={setActiveId} />}
+      {isLive && dialIn?.doubtful && (
+        <MeasureAgain
+          key={`again ${dialIn.doubtful.id}`}
+          name={nameOf(dialIn.doubtful)}
+          readings={own(dialIn.doubtful)}
+          sheet={sheet}
+          lengthM={run.body.spec.lengthM}
+          unit={micrometer.unit}
+          onReading={(cell, value) => enterReading(cell, value, dialIn.doubtful?.id)}
+        />
+      )}
+      {active && isLive && active.id !== dialIn?.doubtful?.id && (
         <Measuring
           key={active.id}
           title={nameOf(active)}
@@ -73,7 +92,7 @@ export function FirstStringsStep({ book, sheet, onOn }: FirstStringsStepProps) {
           onOpen={isLive ? setActiveId : undefined}
         />
       )}
-      {isLive && trials.some(({ verdict }) => verdict === 'good') && (
+      {isLive && (trials.some(({ verdict }) => verdict === 'good') || letsRun(dialIn)) && (
         <div className={styles.onward}>
           <Button kind="main" size="floor" onClick={onOn}>
             {words.goOn}
@@ -92,10 +111,9 @@ export function FirstStringsStep({ book, sheet, onOn }: FirstStringsStepProps) {
   );
 }
 
-const expectedOf = (sheet: SetUpSheet, lengthM: number) => ({
-  diameterM: sheet.meanDiameterM.value,
-  massKg: sheet.unitWeightKgPerM.value * lengthM,
-});
+/** Sure enough at every position, and nothing left to measure. */
+const letsRun = (dialIn: RunDialIn | undefined): boolean =>
+  dialIn?.positions.every(({ advice, isToMeasure }) => mayRun(advice) && !isToMeasure) ?? false;
 
 interface NewStringProps {
   readonly book: RunBook;

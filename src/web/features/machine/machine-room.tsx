@@ -1,5 +1,5 @@
 import type { ShopView } from '../../../contract/index.js';
-import { type RecordOf, useAllRecords } from '../../api/use-records.js';
+import { type RecordOf, useAllRecords, useReading } from '../../api/use-records.js';
 import { useShopView } from '../../api/use-shop.js';
 import { Asked } from '../../parts/asked.js';
 import { useWords } from '../../words/language.js';
@@ -19,6 +19,7 @@ export function MachineRoom({ runId }: { readonly runId: string | undefined }) {
   useAllRecords('spool');
   useAllRecords('bin');
   const { machineId, choose } = useMyMachine();
+  useReading('past-dial-ins', { machineId: machineId ?? '' }, { enabled: machineId !== undefined });
   return (
     <Asked question={machines} what={words.what.machines}>
       {(all) => {

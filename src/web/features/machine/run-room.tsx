@@ -69,7 +69,7 @@ export function RunRoom({ record, view }: RunRoomProps) {
           <ChangeSpool book={book} view={view} />
         ))}
       {step === 'strings' && made.kind === 'sheet' && (
-        <FirstStringsStep book={book} sheet={made.sheet} onOn={() => setChosen('count')} />
+        <FirstStringsStep book={book} sheet={made.sheet} view={view} onOn={() => setChosen('count')} />
       )}
       {step === 'count' && <CountStep book={book} view={view} onSpool={() => setChosen('spools')} />}
       {step === 'close' && <CloseStep book={book} />}

@@ -10,6 +10,7 @@ import { RoomTitle } from '../../parts/room-title.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
+import { PracticeDoor } from '../practice/practice-door.js';
 import { RunState } from './run-state.js';
 import { dueOf, runsAhead } from './runs-ahead.js';
 import { useRunsHere } from './use-runs-here.js';
@@ -35,7 +36,10 @@ export function RunsPart({ machine, onOther }: RunsPartProps) {
           <RoomTitle title={machine.body.name} />
           <p className="quiet">{words.positions(machine.body.positions)}</p>
         </div>
-        <Button onClick={onOther}>{words.otherMachine}</Button>
+        <div className={styles.doing}>
+          <PracticeDoor />
+          <Button onClick={onOther}>{words.otherMachine}</Button>
+        </div>
       </header>
       <Asked question={question} what={words.what.runs}>
         {() => {

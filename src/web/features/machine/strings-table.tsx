@@ -1,9 +1,11 @@
 import type { SetUpSheet } from '../../../core/winding/index.js';
 import { Button } from '../../parts/button.js';
 import { Explained } from '../../parts/explained.js';
+import styles from '../../parts/floor.module.css';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { StateMark, type StateTone } from '../../parts/state-mark.js';
 import { useFigures } from '../../sight/figures.js';
+import { DIAL_IN_WORDS } from '../../words/dial-in.js';
 import { useWords } from '../../words/language.js';
 import { STRINGS_WORDS } from '../../words/machine.js';
 import { expectedBands } from '../set-up/expected-band.js';
@@ -32,6 +34,7 @@ const TONES: Readonly<Record<Trial['verdict'], StateTone>> = {
 /** Every trial string with its readings, its mean against the sheet's band, and the verdict. */
 export function StringsTable({ sheet, trials, readings, unit, nameOf, onOpen }: StringsTableProps) {
   const words = useWords(STRINGS_WORDS);
+  const dialWords = useWords(DIAL_IN_WORDS);
   const figures = useFigures();
   const cellWords = useCellWords();
   const cells = cellsShown(
@@ -41,13 +44,23 @@ export function StringsTable({ sheet, trials, readings, unit, nameOf, onOpen }: 
   const own = (trial: Trial) => readings.filter(({ trialStringId }) => trialStringId === trial.id);
   const figureOf = (value: number, inUnit: InstrumentUnit) =>
     instrumentFigure(value, inUnit, { figures, words });
+  // Under the name: a column of its own would push the readings off a narrow screen.
+  const dialledOf = ({ setting, setBy, seen }: Trial) => {
+    const shown = setting === undefined ? undefined : figures.number(setting, 2);
+    const own = setBy === 'override' && shown !== undefined ? dialWords.byHand(shown) : shown;
+    return [own, seen && dialWords.seen[seen].toLowerCase()].filter(Boolean).join(', ');
+  };
   const columns: readonly SheetColumn<Trial>[] = [
     {
       heading: words.string,
       names: true,
       whole: true,
-      cell: (trial) =>
-        onOpen ? <Button onClick={() => onOpen(trial.id)}>{nameOf(trial)}</Button> : nameOf(trial),
+      cell: (trial) => (
+        <span className={styles.lines}>
+          {onOpen ? <Button onClick={() => onOpen(trial.id)}>{nameOf(trial)}</Button> : nameOf(trial)}
+          <small>{dialledOf(trial)}</small>
+        </span>
+      ),
     },
     {
       heading: words.mean,

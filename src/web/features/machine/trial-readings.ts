@@ -49,6 +49,10 @@ export function cellsOfCheck({ placesFromEndM, rotationsDeg }: FirstOff): readon
 export const readingIn = (cell: Cell, readings: readonly Reading[]): Reading | undefined =>
   readings.findLast((reading) => isIn(cell, reading));
 
+/** Readings of a second look: of each cell all but the first. */
+export const readingsAgain = (cells: readonly Cell[], readings: readonly Reading[]): readonly Reading[] =>
+  cells.flatMap((cell) => readings.filter((reading) => isIn(cell, reading)).slice(1));
+
 /** Mean over the places of a string, each the mean over its turns, so that a place read once weighs as much; m. Undefined
  * before there is one. */
 export function meanDiameterM(cells: readonly Cell[], readings: readonly Reading[]): number | undefined {

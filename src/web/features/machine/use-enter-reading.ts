@@ -6,6 +6,7 @@ import { useWords } from '../../words/language.js';
 import { STRINGS_WORDS } from '../../words/machine.js';
 import type { Cell } from './trial-readings.js';
 import { useCellWords } from './use-cell-words.js';
+import { UNDO_MS } from './use-enter-tally.js';
 
 /** Writes a reading down the moment it is typed, each by itself: a power cut costs none that was entered. */
 export function useEnterReading(
@@ -28,7 +29,10 @@ export function useEnterReading(
         instrument: isMass ? words.scaleName : micrometer.trim() || words.firstName,
       };
       const shown = isMass ? figures.weight(value) : figures.diameter(value);
-      void enter({ rows: [row] }, { label: words.enteredReading(cellWords.short(cell), shown) });
+      void enter(
+        { rows: [row] },
+        { label: words.enteredReading(cellWords.short(cell), shown), undoWithin: UNDO_MS },
+      );
     },
     [runId, micrometer, words, figures, cellWords, enter],
   );

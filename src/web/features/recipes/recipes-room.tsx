@@ -32,11 +32,16 @@ export function RecipesRoom() {
           <RoomTitle title={words.title} />
           <p className={desk.lead}>{words.lead}</p>
         </div>
-        {may('recipe.edit') && (
-          <Link to="/recipes/$id" params={{ id: 'new' }} className={buttonClass('main')}>
-            {words.newOne}
+        <div className={desk.row}>
+          <Link to="/calibration" className={buttonClass()}>
+            {words.calibration}
           </Link>
-        )}
+          {may('recipe.edit') && (
+            <Link to="/recipes/$id" params={{ id: 'new' }} className={buttonClass('main')}>
+              {words.newOne}
+            </Link>
+          )}
+        </div>
       </div>
       <Asked question={recipes} what={words.what}>
         {(all) => (all.length === 0 ? <Empty what={words.nothingYet} /> : <RecipeBook recipes={all} />)}

@@ -1,4 +1,4 @@
-import type { DialRow } from '../../../core/winding/index.js';
+import { type DialRow, dialFit } from '../../../core/winding/index.js';
 import desk from '../../parts/desk.module.css';
 import { Picture } from '../../parts/picture.js';
 import { plotScale, tickDecimals } from '../../parts/plot-scale.js';
@@ -6,6 +6,7 @@ import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { SHOP_WORDS } from '../../words/shop.js';
+import { WEAR_WORDS } from '../../words/wear.js';
 import { type DialCurve, dialCurve } from './dial-curve.js';
 import styles from './dial-plot.module.css';
 
@@ -21,7 +22,7 @@ const OFF = { height: 150, bottom: 34 } as const;
 export function DialPlot({ rows }: DialPlotProps) {
   const { machine: words } = useWords(SHOP_WORDS);
   const curve = dialCurve(rows);
-  if (!curve) return <p className="care">{words.noCurve}</p>;
+  if (!curve) return <NoCurve rows={rows} />;
   return (
     <div className={desk.part}>
       <Picture
@@ -36,6 +37,20 @@ export function DialPlot({ rows }: DialPlotProps) {
         caption={<p className="quiet small">{words.calibrationCaption}</p>}
       />
     </div>
+  );
+}
+
+/** Says which rows go against the others, by the nearest table that keeps one direction. */
+function NoCurve({ rows }: DialPlotProps) {
+  const { machine: words } = useWords(SHOP_WORDS);
+  const wear = useWords(WEAR_WORDS);
+  const figures = useFigures();
+  const against = dialFit(rows)?.against ?? [];
+  return (
+    <p className="care">
+      {words.noCurve}
+      {against.length > 0 && ` ${wear.against(against.map((dial) => figures.number(dial, 1)).join(', '))}`}
+    </p>
   );
 }
 

@@ -21,37 +21,55 @@ import {
   specsOfTuning,
   specsOfWire,
 } from './specs-of-others.js';
+import { WearPart } from './wear-part.js';
+import { WearSummary } from './wear-summary.js';
 
 export function MachinesPart() {
   const words = useWords(SHOP_WORDS);
   const figures = useFigures();
   const { machine: said } = words;
   return (
-    <RecordsList
-      kind="machine"
-      caption={words.parts.machines}
-      nameHeading={said.columns.name}
-      columns={[
-        {
-          heading: said.columns.kind,
-          share: 3,
-          cell: ({ body }) => said.kinds[body.kind === 'bench' ? 'bench' : body.drive],
-        },
-        {
-          heading: said.columns.gauges,
-          cell: ({ body: { gaugesThou } }) =>
-            `${formatGauge(gaugesThou.least)}–${formatGauge(gaugesThou.most)}`,
-        },
-        { heading: said.columns.longest, cell: ({ body }) => figures.length(body.longestStringM) },
-        { heading: said.columns.positions, figures: true, cell: ({ body }) => body.positions },
-      ]}
-      blanks={(['servo', 'gear', 'bench'] as const).map((kind) => ({
-        label: `${words.edit.newOne.machine}: ${said.kinds[kind]}`,
-        body: NEW_MACHINES[kind],
-      }))}
-      specsOf={(body) => specsOfMachine(body, words)}
-      below={(body) => body?.kind === 'winder' && body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
-    />
+    <>
+      <WearSummary />
+      <RecordsList
+        kind="machine"
+        caption={words.parts.machines}
+        nameHeading={said.columns.name}
+        columns={[
+          {
+            heading: said.columns.kind,
+            share: 3,
+            cell: ({ body }) => said.kinds[body.kind === 'bench' ? 'bench' : body.drive],
+          },
+          {
+            heading: said.columns.gauges,
+            cell: ({ body: { gaugesThou } }) =>
+              `${formatGauge(gaugesThou.least)}–${formatGauge(gaugesThou.most)}`,
+          },
+          { heading: said.columns.longest, cell: ({ body }) => figures.length(body.longestStringM) },
+          { heading: said.columns.positions, figures: true, cell: ({ body }) => body.positions },
+        ]}
+        blanks={(['servo', 'gear', 'bench'] as const).map((kind) => ({
+          label: `${words.edit.newOne.machine}: ${said.kinds[kind]}`,
+          body: NEW_MACHINES[kind],
+        }))}
+        specsOf={(body) => specsOfMachine(body, words)}
+        below={(body, record) =>
+          body?.kind === 'winder' && (
+            <>
+              {body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
+              {record && (
+                <WearPart
+                  machineId={record.id}
+                  machineName={record.body.name}
+                  isGear={body.drive === 'gear'}
+                />
+              )}
+            </>
+          )
+        }
+      />
+    </>
   );
 }
 

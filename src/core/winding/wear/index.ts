@@ -1,0 +1,12 @@
+export { type DialFit, dialFit } from './dial-fit.js';
+export type { FirstString } from './first-string.js';
+export { isotonicFit } from './isotonic.js';
+export {
+  type Drift,
+  type MachineWear,
+  machineWear,
+  type WearFound,
+  type WearPoint,
+  type WearVerdict,
+} from './machine-wear.js';
+export { trendSlope, trendTest } from './trend.js';

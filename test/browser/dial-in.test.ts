@@ -1,0 +1,242 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { BodyOf, Client, StoredRecord } from '../../src/contract/index.js';
+import { wantedDiameterM } from '../../src/core/winding/index.js';
+import { barriers, describeInBrowser, expectQuiet, type House, openHouse, widerBy } from './harness.js';
+
+describeInBrowser('dialling in', () => {
+  let house: House;
+  let owner: Client;
+
+  beforeAll(async () => {
+    house = await openHouse();
+    owner = await house.client('owner');
+  });
+  afterAll(() => house.close());
+
+  it('goes by the advice, position by position, with a setting of one’s own and a reading taken back', async () => {
+    const { run, wantedM, page } = await startedRun('Two Herons', house, owner);
+    const first = panel(page, 'What to do at position 1');
+    const second = panel(page, 'What to do at position 2');
+    await first.getByText(/^\W*Set .* and wind the first string\.$/).waitFor();
+    expect(await barriers(page)).toEqual([]);
+
+    await first.getByRole('button', { name: 'Even' }).click();
+    await wind(page, 'New trial string, position 1', wantedM + 2e-5);
+    await first.getByText(/^\W*Set .* wind one more string\.$/).waitFor();
+    await first.getByText(/Moving is worth about/).waitFor();
+    await second.getByText(/wind the first string/).waitFor();
+
+    // The winder knows better.
+    await first.getByRole('button', { name: 'Set otherwise' }).click();
+    const field = first.getByLabel('What it stands at now');
+    const hint = (await first.getByText(/^From .* to /).textContent()) ?? '';
+    const most = Number(/to ([\d.]+)\./.exec(hint)?.[1]);
+    const own = Math.floor(most * 6) / 10;
+    await field.fill(String(own).replace('.', ','));
+    await page.getByText('The turns lie even.').waitFor();
+    await page.getByRole('button', { name: 'New trial string, position 1' }).click();
+    await page.getByText('0 of 7 readings').waitFor();
+    await type(page, wantedM);
+    await page.getByText('1 of 7 readings').waitFor();
+    await page.getByRole('button', { name: /^Undo: .*0°: / }).click();
+    await page.getByText('0 of 7 readings').waitFor();
+    await readings(page, wantedM);
+
+    for (const [at, position] of [first, second].entries())
+      await untilItRuns(page, position, `New trial string, position ${at + 1}`, wantedM);
+    expect(await barriers(page)).toEqual([]);
+    expect(await widerBy(page)).toBe(0);
+    await page.getByRole('button', { name: 'On to counting' }).click();
+    await page.getByRole('button', { name: 'Good', exact: true }).waitFor();
+    await settled(page);
+
+    const { items: trials } = await read(owner.read('trial-strings', { runId: run.id }));
+    expect(trials[0]).toMatchObject({ position: 1, setBy: 'advice', seen: 'even' });
+    expect(trials[1]).toMatchObject({ position: 1, setBy: 'override', setting: own });
+    expect(trials[1]).not.toHaveProperty('seen');
+    expect(trials.filter(({ position }) => position === 2).length).toBeGreaterThan(0);
+    expect(trials.every(({ setting }) => typeof setting === 'number')).toBe(true);
+
+    // What was learned is there for the next run, once this one is over.
+    const { machineId } = run.body;
+    expect((await read(owner.read('past-dial-ins', { machineId }))).items).toEqual([]);
+    await closed(house, run);
+    const { items: past } = await read(owner.read('past-dial-ins', { machineId }));
+    expect(past).toHaveLength(1);
+    expect(past[0]!.positions.map(({ strings }) => strings.length)).toEqual(
+      [1, 2].map((position) => trials.filter((trial) => trial.position === position).length),
+    );
+    expect(past[0]!.positions[0]!.strings[0]!.errorsM[0]).toBeCloseTo(2e-5, 6);
+    expect(past[0]!.positions[0]!.overrideErrorsM).toHaveLength(1);
+    expectQuiet(house);
+  });
+
+  it('goes on without a line, and all of it is with the shop afterwards', async () => {
+    const { run, wantedM, page } = await startedRun('Old Heron', house, owner);
+    await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
+    await page.context().setOffline(true);
+    await page.getByText('No line').waitFor();
+    const only = panel(page, 'What to do');
+    await only.getByText(/wind the first string/).waitFor();
+    await only.getByRole('button', { name: 'Gaps' }).click();
+    await wind(page, 'New trial string', wantedM - 1.5e-5);
+    await page.getByText(/^Set the traverse to .* On the dial: /).waitFor();
+    await only.getByText(/^\W*Set .* wind one more string\.$/).waitFor();
+    await untilItRuns(page, only, 'New trial string', wantedM);
+    const { items: none } = await read(owner.read('trial-strings', { runId: run.id }));
+    expect(none).toEqual([]);
+
+    await page.context().setOffline(false);
+    await settled(page);
+    const { items: trials } = await read(owner.read('trial-strings', { runId: run.id }));
+    expect(trials[0]).toMatchObject({ seen: 'gaps', setBy: 'advice' });
+    expect(new Set(trials.map(({ setting }) => setting)).size).toBeGreaterThan(1);
+    const { items } = await read(owner.read('measurements', { runId: run.id, limit: 500 }));
+    expect(items).toHaveLength(6 * trials.length);
+    house.complaints();
+  });
+
+  it('can be practised on a machine that is only reckoned', async () => {
+    const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
+    const before = (await read(owner.read('journal', { limit: 1 }))).items[0]?.id;
+    await page.getByRole('link', { name: 'Practise dialling in' }).click();
+    await page.getByRole('heading', { name: 'Which machine?' }).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Old gearbox' }).click();
+    const only = panel(page, 'What to do');
+    const letRun = page.getByRole('button', { name: 'Let it run' });
+    await only.getByText(/wind the first string/).waitFor();
+    expect(await letRun.isDisabled()).toBe(true);
+    let wound = 0;
+    while (wound < 14 && (await only.getByText(/[Ll]et it run\.$/).count()) === 0) {
+      const again = page.getByRole('button', { name: 'Measure it again' });
+      if ((await again.count()) > 0) {
+        await again.click();
+        continue;
+      }
+      if ((await only.getByText(/Stop\./).count()) > 0) break;
+      await page.getByRole('button', { name: 'New trial string' }).click();
+      wound++;
+      await page.getByRole('rowheader', { name: String(wound), exact: true }).waitFor();
+    }
+    expect(await barriers(page)).toEqual([]);
+    expect(await widerBy(page)).toBe(0);
+    await letRun.click();
+    await page.getByRole('heading', { name: 'How it went' }).waitFor();
+    await page
+      .getByText(new RegExp(`^You wound ${wound === 1 ? 'one string' : `${wound} strings`}`))
+      .waitFor();
+    await page.getByText(/^Of the run .* would be good\.$/).waitFor();
+    expect((await read(owner.read('journal', { limit: 1 }))).items[0]?.id).toBe(before);
+    expectQuiet(house);
+  });
+});
+
+type Run = StoredRecord<BodyOf<'run'>>;
+type Panel = ReturnType<typeof panel>;
+
+const panel = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
+
+/** A new string at a position, and all readings of it. */
+async function wind(page: Page, button: string, diameterM: number): Promise<void> {
+  await page.getByRole('button', { name: button }).click();
+  await page.getByText('0 of 7 readings').waitFor();
+  await readings(page, diameterM);
+}
+
+async function readings(page: Page, diameterM: number): Promise<void> {
+  for (let reading = 1; reading <= 6; reading++) {
+    await type(page, diameterM + (reading % 2 === 0 ? 4e-7 : -4e-7));
+    if (reading < 6) await page.getByText(`${reading} of 7 readings`).waitFor();
+  }
+  await page.getByText('Weight of the whole string').waitFor();
+  await page.keyboard.press('Enter');
+  await page.getByText('Weight of the whole string').waitFor({ state: 'detached' });
+}
+
+async function type(page: Page, diameterM: number): Promise<void> {
+  await page.keyboard.type(`${(diameterM * 1000).toFixed(5)} mm`);
+  await page.keyboard.press('Enter');
+}
+
+/** As a machine that makes what is wanted from now on. */
+async function untilItRuns(page: Page, at: Panel, button: string, wantedM: number): Promise<void> {
+  for (let string = 0; string < 8; string++) {
+    if ((await at.getByText(/[Ll]et it run\.$/).count()) > 0) return;
+    await wind(page, button, wantedM);
+  }
+  throw new Error(`not let run: ${await at.textContent()}`);
+}
+
+const settled = (page: Page): Promise<void> =>
+  page.getByText('All that was entered here is with the shop.').waitFor({ timeout: 60_000 });
+
+/** The next run of a machine, begun, and its first strings open on a tablet. */
+async function startedRun(machineName: string, house: House, owner: Client) {
+  const { items: machines } = await read(owner.list('machine', {}));
+  const machine = machines.find(({ body }) => body.name.startsWith(machineName));
+  if (!machine) throw new Error(`no machine ${machineName}`);
+  const { items: runs } = await read(
+    owner.list('run', { machineId: machine.id, state: 'planned', limit: 500 }),
+  );
+  const run = runs[0];
+  if (!run) throw new Error('nothing is planned');
+  const { shop, ids } = await read(owner.read('shop-view', {}));
+  const recipe = shop.recipes.find(({ id }) => ids.recipes[id] === run.body.recipeId);
+  const winder = shop.machines.find(({ id }) => ids.machines[id] === machine.id);
+  if (!recipe || winder?.kind !== 'winder') throw new Error('no winder or no recipe');
+  const wires = [...new Set([recipe.coreWireId, ...recipe.wrapWireIds])];
+  const spoolIds = await Promise.all(
+    wires.map(async (wire) => {
+      const wireId = ids.wires[wire]!;
+      const { items } = await read(owner.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
+      return items[0]!.id;
+    }),
+  );
+  const hand = await house.client('winder');
+  const asked = { runId: run.id, expectedVersion: run.version, spoolIds };
+  await read(hand.perform('start-run', asked, { requestId: crypto.randomUUID() }));
+  const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
+  await page.getByRole('button', { name: machine.body.name }).click();
+  await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
+  await page.getByRole('heading', { name: 'First strings' }).waitFor();
+  const { seat } = shop;
+  const work = { machine: winder, recipe, quantity: run.body.quantity, ...(seat ? { seat } : {}) };
+  return { run, wantedM: wantedDiameterM(work), page };
+}
+
+async function closed(house: House, { id: runId, body }: Run): Promise<void> {
+  const winder = await house.client('winder');
+  const now = await read(winder.get('run', runId));
+  const { items: bins } = await read(winder.list('bin', { limit: 500 }));
+  const bin = bins.find(
+    (each) => each.body.stringKey === undefined || each.body.stringKey === body.stringKey,
+  );
+  await read(
+    winder.perform(
+      'close-run',
+      {
+        runId,
+        expectedVersion: now.version,
+        lotId: crypto.randomUUID(),
+        lotName: 'lot that was dialled in',
+        binId: bin!.id,
+        good: 5,
+        scrap: [],
+        spools: [],
+      },
+      { requestId: crypto.randomUUID() },
+    ),
+  );
+}
+
+async function read<Value>(
+  answer: Promise<
+    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
+  >,
+): Promise<Value> {
+  const answered = await answer;
+  if (!answered.ok) throw new Error(JSON.stringify(answered.fault));
+  return answered.value;
+}
