@@ -57,7 +57,9 @@ async function openOwn(port) {
 }
 
 /** @param {string} layer */
-const product = (layer) => import(pathToFileURL(rootPath(`dist/src/${layer}/index.js`)).href);
+function product(layer) {
+  return import(pathToFileURL(rootPath(`dist/src/${layer}/index.js`)).href);
+}
 
 function wanted() {
   const options = /** @type {const} */ ({
