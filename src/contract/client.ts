@@ -1,5 +1,6 @@
 import type { Static } from 'typebox';
 import { fail, type Result, succeed } from '../core/foundation/index.js';
+import { foreignAnswer, isProblem, noAnswer } from './http/no-answer.js';
 import type { ProblemDetails } from './http/problem-details.js';
 import type { ReadingAnswer, ReadingName, ReadingQuery } from './http/readings.js';
 import { type BodyOf, RECORD_KINDS, type RecordKind, type StoredRecord } from './records/record-kinds.js';
@@ -98,14 +99,17 @@ async function ask<Value>(
     const answer = await fetch(`${origin}${instance}`, request);
     return readAnswer(answer.status, await answer.text(), instance);
   } catch (thrown) {
-    return fail(noAnswer(instance, thrown));
+    return fail(noAnswer({ instance, thrown, detail: MAYBE_DONE }));
   }
 }
+
+const MAYBE_DONE =
+  'The server does not answer. What was asked may or may not have been done: ask again with the same id.';
 
 function readAnswer<Value>(status: number, text: string, instance: string): Answered<Value> {
   const value = fromJson(text);
   if (status === 200 && value !== undefined) return succeed(value as Value);
-  return fail(isProblem(value) ? value : foreign(status, instance));
+  return fail(isProblem(value) ? value : foreignAnswer(status, instance));
 }
 
 function fromJson(text: string): unknown {
@@ -115,32 +119,6 @@ function fromJson(text: string): unknown {
     return undefined;
   }
 }
-
-const isProblem = (value: unknown): value is ProblemDetails =>
-  typeof value === 'object' && value !== null && 'code' in value && 'detail' in value;
-
-const noAnswer = (instance: string, thrown: unknown): ProblemDetails => ({
-  type: 'about:blank',
-  title: 'No answer',
-  status: 0,
-  code: 'network.no-answer',
-  detail:
-    'The server does not answer. What was asked may or may not have been done: ask again with the same id.',
-  instance,
-  requestId: '',
-  because: thrown instanceof Error ? thrown.message : String(thrown),
-});
-
-/** Something between here and the server answered in its stead. */
-const foreign = (status: number, instance: string): ProblemDetails => ({
-  type: 'about:blank',
-  title: 'Not our answer',
-  status,
-  code: 'network.foreign-answer',
-  detail: 'An answer came that is not from the shop’s server. Check the address, and what stands between.',
-  instance,
-  requestId: '',
-});
 
 function queryText(query: object): string {
   const parts = Object.entries(query)

@@ -13,6 +13,7 @@ export { pageAnswer, wholeAnswer } from './http/answers.js';
 export type { CalibrationView } from './http/calibration.js';
 export type { MachineWearView } from './http/machine-wear.js';
 export type { Need, WireCover } from './http/needs.js';
+export { foreignAnswer, isProblem, noAnswer } from './http/no-answer.js';
 export { PAPERS, type PaperName } from './http/papers.js';
 export type { OrderInPlan, PlanView, SettledPlan } from './http/plan-view.js';
 export { type ProblemDetails, problemDetails } from './http/problem-details.js';

@@ -1,7 +1,15 @@
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Client } from '../../src/contract/index.js';
-import { barriers, describeInBrowser, expectQuiet, type House, openHouse, widerBy } from './harness.js';
+import { allSent, scan } from './floor.js';
+import {
+  answered,
+  barriers,
+  describeInBrowser,
+  expectQuiet,
+  type House,
+  openHouse,
+  widerBy,
+} from './harness.js';
 
 describeInBrowser('a coiler’s day', () => {
   let house: House;
@@ -37,14 +45,14 @@ describeInBrowser('a coiler’s day', () => {
     await page.getByText('This lot is released').waitFor();
     await allSent(page);
 
-    const tallies = await read(owner.read('tallies', { lotId: lot.id }));
+    const tallies = await answered(owner.read('tallies', { lotId: lot.id }));
     expect(tallies.items.map(({ outcome, reason, count }) => `${outcome} ${reason} ${count}`)).toEqual([
       'scrap gap in the wrap 1',
       `good  ${made - 1}`,
     ]);
-    const balances = await read(owner.read('balances', { accountPrefix: 'bin/', lot: lot.id }));
+    const balances = await answered(owner.read('balances', { accountPrefix: 'bin/', lot: lot.id }));
     expect(balances.items.reduce((sum, { quantity }) => sum + quantity, 0)).toBe(made - 1);
-    expect((await read(owner.get('string-lot', lot.id))).state).toBe('released');
+    expect((await answered(owner.get('string-lot', lot.id))).state).toBe('released');
     expectQuiet(house);
   });
 
@@ -61,7 +69,7 @@ describeInBrowser('a coiler’s day', () => {
     await page.keyboard.press('Enter');
     await page.getByText('held: ends loosen when bent').waitFor();
     await allSent(page);
-    expect(await read(owner.get('string-lot', lot.id))).toMatchObject({
+    expect(await answered(owner.get('string-lot', lot.id))).toMatchObject({
       state: 'on-hold',
       body: { holdReason: 'ends loosen when bent' },
     });
@@ -78,29 +86,12 @@ describeInBrowser('a coiler’s day', () => {
   });
 });
 
-async function scan(page: Page, text: string): Promise<void> {
-  await page.evaluate('document.activeElement?.blur()');
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-}
-
-const allSent = (page: Page): Promise<void> =>
-  page.getByText('All that was entered here is with the shop.').waitFor({ timeout: 30_000 });
-
 /** Of wound strings, so that the reasons are those of a wrap. */
 async function lotInCheck(client: Client, at: number) {
-  const { items } = await read(client.list('string-lot', { state: 'in-check', order: 'oldest', limit: 100 }));
+  const { items } = await answered(
+    client.list('string-lot', { state: 'in-check', order: 'oldest', limit: 100 }),
+  );
   const lot = items.filter(({ body }) => body.spec.kind === 'wound' && body.made > 3)[at];
   if (!lot) throw new Error('no lot is in check');
   return lot;
-}
-
-async function read<Value>(
-  answer: Promise<
-    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
-  >,
-): Promise<Value> {
-  const answered = await answer;
-  if (!answered.ok) throw new Error(JSON.stringify(answered.fault));
-  return answered.value;
 }

@@ -2,7 +2,16 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { BodyOf, Client, StoredRecord } from '../../src/contract/index.js';
 import { wantedDiameterM } from '../../src/core/winding/index.js';
-import { barriers, describeInBrowser, expectQuiet, type House, openHouse, widerBy } from './harness.js';
+import { allSent } from './floor.js';
+import {
+  answered,
+  barriers,
+  describeInBrowser,
+  expectQuiet,
+  type House,
+  openHouse,
+  widerBy,
+} from './harness.js';
 
 describeInBrowser('dialling in', () => {
   let house: House;
@@ -49,9 +58,9 @@ describeInBrowser('dialling in', () => {
     expect(await widerBy(page)).toBe(0);
     await page.getByRole('button', { name: 'On to counting' }).click();
     await page.getByRole('button', { name: 'Good', exact: true }).waitFor();
-    await settled(page);
+    await allSent(page, 60_000);
 
-    const { items: trials } = await read(owner.read('trial-strings', { runId: run.id }));
+    const { items: trials } = await answered(owner.read('trial-strings', { runId: run.id }));
     expect(trials[0]).toMatchObject({ position: 1, setBy: 'advice', seen: 'even' });
     expect(trials[1]).toMatchObject({ position: 1, setBy: 'override', setting: own });
     expect(trials[1]).not.toHaveProperty('seen');
@@ -60,9 +69,9 @@ describeInBrowser('dialling in', () => {
 
     // What was learned is there for the next run, once this one is over.
     const { machineId } = run.body;
-    expect((await read(owner.read('past-dial-ins', { machineId }))).items).toEqual([]);
+    expect((await answered(owner.read('past-dial-ins', { machineId }))).items).toEqual([]);
     await closed(house, run);
-    const { items: past } = await read(owner.read('past-dial-ins', { machineId }));
+    const { items: past } = await answered(owner.read('past-dial-ins', { machineId }));
     expect(past).toHaveLength(1);
     expect(past[0]!.positions.map(({ strings }) => strings.length)).toEqual(
       [1, 2].map((position) => trials.filter((trial) => trial.position === position).length),
@@ -84,22 +93,22 @@ describeInBrowser('dialling in', () => {
     await page.getByText(/^Set the traverse to .* On the dial: /).waitFor();
     await only.getByText(/^\W*Set .* wind one more string\.$/).waitFor();
     await untilItRuns(page, only, 'New trial string', wantedM);
-    const { items: none } = await read(owner.read('trial-strings', { runId: run.id }));
+    const { items: none } = await answered(owner.read('trial-strings', { runId: run.id }));
     expect(none).toEqual([]);
 
     await page.context().setOffline(false);
-    await settled(page);
-    const { items: trials } = await read(owner.read('trial-strings', { runId: run.id }));
+    await allSent(page, 60_000);
+    const { items: trials } = await answered(owner.read('trial-strings', { runId: run.id }));
     expect(trials[0]).toMatchObject({ seen: 'gaps', setBy: 'advice' });
     expect(new Set(trials.map(({ setting }) => setting)).size).toBeGreaterThan(1);
-    const { items } = await read(owner.read('measurements', { runId: run.id, limit: 500 }));
+    const { items } = await answered(owner.read('measurements', { runId: run.id, limit: 500 }));
     expect(items).toHaveLength(6 * trials.length);
     house.complaints();
   });
 
   it('can be practised on a machine that is only reckoned', async () => {
     const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
-    const before = (await read(owner.read('journal', { limit: 1 }))).items[0]?.id;
+    const before = (await answered(owner.read('journal', { limit: 1 }))).items[0]?.id;
     await page.getByRole('link', { name: 'Practise dialling in' }).click();
     await page.getByRole('heading', { name: 'Which machine?' }).waitFor();
     expect(await barriers(page)).toEqual([]);
@@ -128,7 +137,7 @@ describeInBrowser('dialling in', () => {
       .getByText(new RegExp(`^You wound ${wound === 1 ? 'one string' : `${wound} strings`}`))
       .waitFor();
     await page.getByText(/^Of the run .* would be good\.$/).waitFor();
-    expect((await read(owner.read('journal', { limit: 1 }))).items[0]?.id).toBe(before);
+    expect((await answered(owner.read('journal', { limit: 1 }))).items[0]?.id).toBe(before);
     expectQuiet(house);
   });
 });
@@ -169,20 +178,17 @@ async function untilItRuns(page: Page, at: Panel, button: string, wantedM: numbe
   throw new Error(`not let run: ${await at.textContent()}`);
 }
 
-const settled = (page: Page): Promise<void> =>
-  page.getByText('All that was entered here is with the shop.').waitFor({ timeout: 60_000 });
-
 /** The next run of a machine, begun, and its first strings open on a tablet. */
 async function startedRun(machineName: string, house: House, owner: Client) {
-  const { items: machines } = await read(owner.list('machine', {}));
+  const { items: machines } = await answered(owner.list('machine', {}));
   const machine = machines.find(({ body }) => body.name.startsWith(machineName));
   if (!machine) throw new Error(`no machine ${machineName}`);
-  const { items: runs } = await read(
+  const { items: runs } = await answered(
     owner.list('run', { machineId: machine.id, state: 'planned', limit: 500 }),
   );
   const run = runs[0];
   if (!run) throw new Error('nothing is planned');
-  const { shop, ids } = await read(owner.read('shop-view', {}));
+  const { shop, ids } = await answered(owner.read('shop-view', {}));
   const recipe = shop.recipes.find(({ id }) => ids.recipes[id] === run.body.recipeId);
   const winder = shop.machines.find(({ id }) => ids.machines[id] === machine.id);
   if (!recipe || winder?.kind !== 'winder') throw new Error('no winder or no recipe');
@@ -190,13 +196,13 @@ async function startedRun(machineName: string, house: House, owner: Client) {
   const spoolIds = await Promise.all(
     wires.map(async (wire) => {
       const wireId = ids.wires[wire]!;
-      const { items } = await read(owner.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
+      const { items } = await answered(owner.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
       return items[0]!.id;
     }),
   );
   const hand = await house.client('winder');
   const asked = { runId: run.id, expectedVersion: run.version, spoolIds };
-  await read(hand.perform('start-run', asked, { requestId: crypto.randomUUID() }));
+  await answered(hand.perform('start-run', asked, { requestId: crypto.randomUUID() }));
   const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
   await page.getByRole('button', { name: machine.body.name }).click();
   await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
@@ -208,12 +214,12 @@ async function startedRun(machineName: string, house: House, owner: Client) {
 
 async function closed(house: House, { id: runId, body }: Run): Promise<void> {
   const winder = await house.client('winder');
-  const now = await read(winder.get('run', runId));
-  const { items: bins } = await read(winder.list('bin', { limit: 500 }));
+  const now = await answered(winder.get('run', runId));
+  const { items: bins } = await answered(winder.list('bin', { limit: 500 }));
   const bin = bins.find(
     (each) => each.body.stringKey === undefined || each.body.stringKey === body.stringKey,
   );
-  await read(
+  await answered(
     winder.perform(
       'close-run',
       {
@@ -229,14 +235,4 @@ async function closed(house: House, { id: runId, body }: Run): Promise<void> {
       { requestId: crypto.randomUUID() },
     ),
   );
-}
-
-async function read<Value>(
-  answer: Promise<
-    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
-  >,
-): Promise<Value> {
-  const answered = await answer;
-  if (!answered.ok) throw new Error(JSON.stringify(answered.fault));
-  return answered.value;
 }

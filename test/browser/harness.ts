@@ -261,3 +261,14 @@ export const focusedName = (page: Page): Promise<string> =>
 
 /** Expects that what was heard of any page is nothing. */
 export const expectQuiet = (house: House): void => expect(house.complaints()).toEqual([]);
+
+/** What the shop answered; a refusal fails the test. */
+export async function answered<Value>(
+  answer: Promise<
+    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
+  >,
+): Promise<Value> {
+  const given = await answer;
+  if (!given.ok) throw new Error(JSON.stringify(given.fault));
+  return given.value;
+}

@@ -1,7 +1,16 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { BodyOf, Client, StoredRecord } from '../../src/contract/index.js';
-import { barriers, describeInBrowser, expectQuiet, type House, openHouse, widerBy } from './harness.js';
+import { allSent, scan } from './floor.js';
+import {
+  answered,
+  barriers,
+  describeInBrowser,
+  expectQuiet,
+  type House,
+  openHouse,
+  widerBy,
+} from './harness.js';
 
 type Run = StoredRecord<BodyOf<'run'>>;
 
@@ -38,7 +47,7 @@ describeInBrowser('a winder’s day at the machine', () => {
     expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: 'Start the run' }).click();
     await page.getByText('Running').first().waitFor();
-    await settled(page);
+    await allSent(page);
     expect((await get(owner, run.id)).state).toBe('running');
 
     // Two trial strings, measured as the sheet says; the micrometer types, nobody touches the screen between.
@@ -58,10 +67,10 @@ describeInBrowser('a winder’s day at the machine', () => {
         .waitFor();
     }
     expect(await barriers(page)).toEqual([]);
-    await settled(page);
-    const trials = await read(owner.read('trial-strings', { runId: run.id }));
+    await allSent(page);
+    const trials = await answered(owner.read('trial-strings', { runId: run.id }));
     expect(trials.items.map(({ number, verdict }) => `${number} ${verdict}`)).toEqual(['1 scrap', '2 good']);
-    const measured = await read(owner.read('measurements', { runId: run.id, limit: 500 }));
+    const measured = await answered(owner.read('measurements', { runId: run.id, limit: 500 }));
     expect(measured.items).toHaveLength(12);
     const asTyped = (reading: number) => (run.body.spec.gaugeThou * 10 + reading) * 0.00000254;
     const values = measured.items.map(({ value }) => value).sort();
@@ -92,13 +101,13 @@ describeInBrowser('a winder’s day at the machine', () => {
     await page.getByLabel('Bin', { exact: true }).selectOption({ index: 1 });
     await page.getByRole('button', { name: 'Close the run' }).click();
     await page.getByText('This run is over.').waitFor();
-    await settled(page);
+    await allSent(page);
 
     const closed = await get(owner, run.id);
     expect(closed).toMatchObject({ state: 'closed', body: { goodCount: 5, scrapCount: 2, spoolIds: [] } });
-    const lot = await read(owner.get('string-lot', closed.body.lotId ?? ''));
+    const lot = await answered(owner.get('string-lot', closed.body.lotId ?? ''));
     expect(lot).toMatchObject({ state: 'in-check', body: { made: 5, runId: run.id } });
-    const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+    const tallies = await answered(owner.read('tallies', { runId: run.id, limit: 500 }));
     expect(tallies.items.map(({ outcome, reason }) => `${outcome} ${reason}`.trim()).sort()).toEqual([
       'good',
       'good',
@@ -113,7 +122,7 @@ describeInBrowser('a winder’s day at the machine', () => {
     const { machine, run, wires } = await nextRunOf('Two Herons', owner);
     const winder = await house.client('winder');
     const spoolIds = await Promise.all(wires.map(async (wireId) => (await spoolOf(wireId, owner)).id));
-    await read(
+    await answered(
       winder.perform(
         'start-run',
         { runId: run.id, expectedVersion: run.version, spoolIds },
@@ -132,11 +141,11 @@ describeInBrowser('a winder’s day at the machine', () => {
     expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: `It is ${Number(millimetres)} mm` }).click();
     await page.getByText('1 of 7 readings').waitFor();
-    await settled(page);
-    const { items } = await read(owner.read('measurements', { runId: run.id, limit: 500 }));
+    await allSent(page);
+    const { items } = await answered(owner.read('measurements', { runId: run.id, limit: 500 }));
     expect(items).toHaveLength(1);
     expect(items[0]?.value).toBeCloseTo(Number(millimetres) / 1000, 12);
-    const trials = await read(owner.read('trial-strings', { runId: run.id }));
+    const trials = await answered(owner.read('trial-strings', { runId: run.id }));
     expect(trials.items.at(-1)?.position).toBe(2);
     expect(await widerBy(page)).toBe(0);
     expectQuiet(house);
@@ -144,7 +153,7 @@ describeInBrowser('a winder’s day at the machine', () => {
 
   it('changes a spool by its label and the weight of the old one', async () => {
     const { run, old, fresh } = await spoolToChange(owner);
-    const machine = await read(owner.get('machine', run.body.machineId));
+    const machine = await answered(owner.get('machine', run.body.machineId));
     const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
     await page.getByRole('button', { name: machine.body.name }).click();
     await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
@@ -158,49 +167,28 @@ describeInBrowser('a winder’s day at the machine', () => {
     await page.keyboard.type(`${grams} g`);
     await page.keyboard.press('Enter');
     await page.getByRole('list', { name: 'On the machine now' }).getByText(fresh.body.name).waitFor();
-    await settled(page);
+    await allSent(page);
     const after = await get(owner, run.id);
     expect(after.body.spoolIds).toContain(fresh.id);
     expect(after.body.takenOff?.map(({ spoolId }) => spoolId)).toContain(old.id);
-    expect((await read(owner.get('spool', old.id))).body.weighed?.grossKg).toBeCloseTo(grams / 1000, 9);
+    expect((await answered(owner.get('spool', old.id))).body.weighed?.grossKg).toBeCloseTo(grams / 1000, 9);
     expectQuiet(house);
   });
 });
-
-/** A label under the scanner: characters and Enter, with the focus in no field. */
-async function scan(page: Page, text: string): Promise<void> {
-  await page.evaluate('document.activeElement?.blur()');
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-}
 
 const rowOf = (page: Page, name: string) => page.getByRole('row').filter({ hasText: name });
 
 const step = (page: Page, name: string): Promise<void> =>
   page.getByRole('navigation', { name: 'Steps of the run' }).getByRole('button', { name }).click();
 
-/** All that was entered is with the shop. To be asked once what was entered shows on the page. */
-const settled = (page: Page): Promise<void> =>
-  page.getByText('All that was entered here is with the shop.').waitFor({ timeout: 30_000 });
-
-async function read<Value>(
-  answer: Promise<
-    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
-  >,
-): Promise<Value> {
-  const answered = await answer;
-  if (!answered.ok) throw new Error(JSON.stringify(answered.fault));
-  return answered.value;
-}
-
-const get = (client: Client, runId: string): Promise<Run> => read(client.get('run', runId));
+const get = (client: Client, runId: string): Promise<Run> => answered(client.get('run', runId));
 
 async function nextRunOf(machineName: string, client: Client) {
-  const { items: machines } = await read(client.list('machine', {}));
+  const { items: machines } = await answered(client.list('machine', {}));
   const machine = machines.find(({ body }) => body.name.startsWith(machineName));
   if (!machine) throw new Error(`no machine ${machineName}`);
-  const { items: plans } = await read(client.list('plan', { state: 'in-force' }));
-  const { items: runs } = await read(
+  const { items: plans } = await answered(client.list('plan', { state: 'in-force' }));
+  const { items: runs } = await answered(
     client.list('run', { machineId: machine.id, state: 'planned', limit: 500 }),
   );
   const places = plans
@@ -208,17 +196,17 @@ async function nextRunOf(machineName: string, client: Client) {
     .flatMap(({ body }) => body.runs.flatMap(({ runId }) => runId ?? []));
   const run = runs.toSorted((one, other) => places.indexOf(one.id) - places.indexOf(other.id))[0];
   if (!run) throw new Error('nothing is planned');
-  const recipe = await read(client.get('recipe', run.body.recipeId));
+  const recipe = await answered(client.get('recipe', run.body.recipeId));
   return { machine, run, wires: [...new Set([recipe.body.coreWireId, ...recipe.body.wrapWireIds])] };
 }
 
 /** A spool on a running machine of whose wire another lies on the shelf. */
 async function spoolToChange(client: Client) {
-  const { items: runs } = await read(client.list('run', { state: 'running' }));
+  const { items: runs } = await answered(client.list('run', { state: 'running' }));
   for (const run of runs) {
     for (const spoolId of run.body.spoolIds) {
-      const old = await read(client.get('spool', spoolId));
-      const { items } = await read(
+      const old = await answered(client.get('spool', spoolId));
+      const { items } = await answered(
         client.list('spool', { wireId: old.body.wireId, state: 'on-shelf', limit: 1 }),
       );
       if (items[0]) return { run, old, fresh: items[0] };
@@ -228,14 +216,14 @@ async function spoolToChange(client: Client) {
 }
 
 async function spoolOf(wireId: string, client: Client) {
-  const { items } = await read(client.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
+  const { items } = await answered(client.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
   const spool = items[0];
   if (!spool) throw new Error(`no spool of wire ${wireId}`);
   return spool;
 }
 
 async function spoolNot(wireIds: readonly string[], client: Client) {
-  const { items } = await read(client.list('spool', { state: 'on-shelf', limit: 500 }));
+  const { items } = await answered(client.list('spool', { state: 'on-shelf', limit: 500 }));
   const spool = items.find(({ body }) => !wireIds.includes(body.wireId));
   if (!spool) throw new Error('only right spools');
   return spool;

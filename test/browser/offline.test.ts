@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Client, InputNamed } from '../../src/contract/index.js';
-import { barriers, describeInBrowser, expectQuiet, type House, openHouse } from './harness.js';
+import { allSent } from './floor.js';
+import { answered, barriers, describeInBrowser, expectQuiet, type House, openHouse } from './harness.js';
 
 describeInBrowser('the floor without a line', () => {
   let house: House;
@@ -41,12 +42,12 @@ describeInBrowser('the floor without a line', () => {
 
     await house.startAgain();
     await context.setOffline(false);
-    await allSent(again);
-    const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+    await allSent(again, 45_000);
+    const tallies = await answered(owner.read('tallies', { runId: run.id, limit: 500 }));
     expect(tallies.items.filter(({ count }) => count === 1)).toHaveLength(run.ones + 4);
-    const journal = await read(owner.read('journal', { recordId: run.id, limit: 50 }));
+    const journal = await answered(owner.read('journal', { recordId: run.id, limit: 50 }));
     expect(journal.items.some(({ useCase }) => useCase === 'pause-run')).toBe(true);
-    const paused = await read(owner.get('run', run.id));
+    const paused = await answered(owner.get('run', run.id));
     expect(paused.state).toBe('paused');
     await asWinder(house, 'resume-run', { runId: run.id, expectedVersion: paused.version });
     house.complaints();
@@ -65,10 +66,10 @@ describeInBrowser('the floor without a line', () => {
       await route.abort('connectionreset');
     });
     await good(page);
-    await allSent(page);
+    await allSent(page, 45_000);
     expect(keys.length).toBeGreaterThan(1);
     expect(new Set(keys).size).toBe(1);
-    const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+    const tallies = await answered(owner.read('tallies', { runId: run.id, limit: 500 }));
     expect(tallies.items.filter(({ count }) => count === 1)).toHaveLength(run.ones + 1);
     house.complaints();
   });
@@ -78,7 +79,7 @@ describeInBrowser('the floor without a line', () => {
     await page.context().setOffline(true);
     await page.getByText('No line').waitFor();
     // Somebody else pauses the run meanwhile, and here it is paused and gone on with; and the dry room is read.
-    const { version } = await read(owner.get('run', run.id));
+    const { version } = await answered(owner.get('run', run.id));
     await asWinder(house, 'pause-run', { runId: run.id, expectedVersion: version });
     await page.getByRole('button', { name: 'Pause' }).click();
     await page.getByRole('button', { name: 'Go on' }).click();
@@ -105,8 +106,8 @@ describeInBrowser('the floor without a line', () => {
     const second = page.getByRole('article', { name: 'Refused: Going on' });
     await second.getByText('Someone changed it meanwhile').waitFor();
     await second.getByRole('button', { name: 'Do it upon what stands now' }).click();
-    await allSent(page);
-    expect((await read(owner.get('run', run.id))).state).toBe('running');
+    await allSent(page, 45_000);
+    expect((await answered(owner.get('run', run.id))).state).toBe('running');
     house.complaints();
   });
 
@@ -126,10 +127,10 @@ describeInBrowser('the floor without a line', () => {
         if (request.method() === 'POST') sent.push(request.headers()['idempotency-key'] ?? '');
       });
     await page.context().setOffline(false);
-    await Promise.all([allSent(page), allSent(other)]);
+    await Promise.all([allSent(page, 45_000), allSent(other, 45_000)]);
     expect(sent).toHaveLength(2);
     expect(new Set(sent).size).toBe(2);
-    const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+    const tallies = await answered(owner.read('tallies', { runId: run.id, limit: 500 }));
     expect(tallies.items.filter(({ count }) => count === 1)).toHaveLength(run.ones + 2);
     house.complaints();
   });
@@ -147,7 +148,7 @@ describeInBrowser('the floor without a line', () => {
     await page.context().setOffline(false);
     await page.goto(`${house.url}dry-room`);
     await page.getByText('waits here until they sign in').waitFor();
-    const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+    const tallies = await answered(owner.read('tallies', { runId: run.id, limit: 500 }));
     expect(tallies.items.filter(({ count }) => count === 1)).toHaveLength(run.ones);
     house.complaints();
   });
@@ -169,17 +170,17 @@ describeInBrowser('the floor without a line', () => {
 
 /** A winder at a run that goes on, the page's own files kept, the count open. */
 async function atTheMachine(house: House, owner: Client) {
-  const run = (await read(owner.list('run', { state: 'running' }))).items[0];
+  const run = (await answered(owner.list('run', { state: 'running' }))).items[0];
   if (!run) throw new Error('nothing runs');
-  const machine = await read(owner.get('machine', run.body.machineId));
-  const tallies = await read(owner.read('tallies', { runId: run.id, limit: 500 }));
+  const machine = await answered(owner.get('machine', run.body.machineId));
+  const tallies = await answered(owner.read('tallies', { runId: run.id, limit: 500 }));
   const ones = tallies.items.filter(({ count }) => count === 1).length;
   const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
   await page.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
   await page.getByRole('button', { name: machine.body.name }).click();
   await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
   await page.getByRole('button', { name: 'Count', exact: true }).click();
-  const trials = await read(owner.read('trial-strings', { runId: run.id }));
+  const trials = await answered(owner.read('trial-strings', { runId: run.id }));
   const before =
     trials.items.filter(({ verdict }) => verdict === 'good').length +
     tallies.items.reduce((sum, { outcome, count }) => sum + (outcome === 'good' ? count : 0), 0);
@@ -196,7 +197,7 @@ const asWinder = async (
   name: 'pause-run' | 'resume-run',
   input: InputNamed<'pause-run'>,
 ): Promise<unknown> =>
-  read((await house.client('winder')).perform(name, input, { requestId: crypto.randomUUID() }));
+  answered((await house.client('winder')).perform(name, input, { requestId: crypto.randomUUID() }));
 
 /** One more good string, seen in the count. */
 async function good(page: Page): Promise<void> {
@@ -206,18 +207,5 @@ async function good(page: Page): Promise<void> {
   await page.getByText(new RegExp(`^${before + 1} of`)).waitFor();
 }
 
-const allSent = (page: Page): Promise<void> =>
-  page.getByText('All that was entered here is with the shop.').waitFor({ timeout: 45_000 });
-
 const newestReading = async (client: Client) =>
-  (await read(client.list('dry-room-reading', { limit: 1 }))).items[0]?.body;
-
-async function read<Value>(
-  answer: Promise<
-    { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly fault: object }
-  >,
-): Promise<Value> {
-  const answered = await answer;
-  if (!answered.ok) throw new Error(JSON.stringify(answered.fault));
-  return answered.value;
-}
+  (await answered(client.list('dry-room-reading', { limit: 1 }))).items[0]?.body;

@@ -1,6 +1,6 @@
 import Type, { type Static } from 'typebox';
 import { ROLES } from '../permissions.js';
-import { clock, placementReason, runUnderWay, warning } from '../schemas/day.js';
+import { runFields, runUnderWay, warning } from '../schemas/day.js';
 import {
   closed,
   date,
@@ -69,15 +69,7 @@ const planLine = closed({
   lotId: text('of the plan: what is made together'),
   machineId: id,
   recipeId: id,
-  stringKey: text(),
-  quantity: wholeFrom(1, 'good strings'),
-  scrapStrings: notNegative('expected while dialling in'),
-  setUpFrom: clock,
-  runFrom: clock,
-  to: clock,
-  setUpMinutes: notNegative('min'),
-  lateMinutes: notNegative('working minutes'),
-  reason: placementReason,
+  ...runFields,
   due: date,
   orderIds: Type.Array(id, { description: 'orders that wait for it; none where it fills a bin' }),
   runId: Type.Optional(id),

@@ -113,10 +113,8 @@ export const placementReason = Type.Union([
   closed({ kind: Type.Literal('by-hand') }),
 ]);
 
-const run = closed({
-  lotId: text(),
-  machineId: text(),
-  recipeId: text(),
+/** What a run makes and when: the same in a day that was worked out and in a plan that is kept. */
+export const runFields = {
   stringKey: text(),
   quantity: wholeFrom(1, 'good strings'),
   scrapStrings: notNegative('expected while dialling in'),
@@ -126,7 +124,9 @@ const run = closed({
   setUpMinutes: notNegative('min'),
   lateMinutes: notNegative('working minutes'),
   reason: placementReason,
-});
+};
+
+const run = closed({ lotId: text(), machineId: text(), recipeId: text(), ...runFields });
 
 const plan = closed({
   runs: Type.Array(run),

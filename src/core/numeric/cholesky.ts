@@ -25,14 +25,21 @@ export function choleskyFactor({ size, entries }: SquareMatrix): SquareMatrix | 
   return { size, entries: lower };
 }
 
-/** The x with L L' x = b. */
-export function choleskySolve({ size, entries }: SquareMatrix, b: ArrayLike<number>): Float64Array {
+/** The x with L x = b. */
+export function forwardSolve({ size, entries }: SquareMatrix, b: ArrayLike<number>): Float64Array {
   const x = Float64Array.from(b);
   for (let row = 0; row < size; row++) {
     let rest = x[row]!;
     for (let k = 0; k < row; k++) rest -= entries[row * size + k]! * x[k]!;
     x[row] = rest / entries[row * size + row]!;
   }
+  return x;
+}
+
+/** The x with L L' x = b. */
+export function choleskySolve(factor: SquareMatrix, b: ArrayLike<number>): Float64Array {
+  const { size, entries } = factor;
+  const x = forwardSolve(factor, b);
   for (let row = size - 1; row >= 0; row--) {
     let rest = x[row]!;
     for (let k = row + 1; k < size; k++) rest -= entries[k * size + row]! * x[k]!;

@@ -1,4 +1,10 @@
-export { choleskyFactor, choleskyInverse, choleskySolve, type SquareMatrix } from './cholesky.js';
+export {
+  choleskyFactor,
+  choleskyInverse,
+  choleskySolve,
+  forwardSolve,
+  type SquareMatrix,
+} from './cholesky.js';
 export { compensatedSum } from './compensated-sum.js';
 export { type Estimate, estimate } from './estimate.js';
 export { findRoot, type RootSearch } from './find-root.js';

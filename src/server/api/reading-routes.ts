@@ -32,12 +32,14 @@ import {
   wireCovers,
 } from '../../workshop/index.js';
 import { signedIn } from './guard.js';
+import { untilNextEvent } from './until-next-event.js';
 
 /** A route for each reading: the ledger, the readings of the floor, the journal, the lives of records. */
 export function readingRoutes(api: FastifyInstance, store: Store, clock: Clock & Partial<ShopClock>): void {
   for (const name of Object.keys(READINGS) as ReadingName[]) {
     const { summary, permission, query, answer }: ReadingDefinition = READINGS[name];
-    const read = READ[name] as (tx: ReadTransaction, query: unknown, asked: Asked) => Promise<unknown>;
+    const readNow = READ[name] as (tx: ReadTransaction, query: unknown, asked: Asked) => Promise<unknown>;
+    const read = LONG_WORK.has(name) ? untilNextEvent(readNow) : readNow;
     api.get(`/${name}`, {
       config: { permission },
       schema: {
@@ -56,6 +58,9 @@ export function readingRoutes(api: FastifyInstance, store: Store, clock: Clock &
     });
   }
 }
+
+/** Worked out of all strings that were ever measured. */
+const LONG_WORK: ReadonlySet<ReadingName> = new Set(['calibration', 'machine-wear']);
 
 /** Who asks, and when. */
 interface Asked {

@@ -1,4 +1,4 @@
-import type { ProblemDetails } from '../../contract/index.js';
+import { foreignAnswer, isProblem, noAnswer } from '../../contract/index.js';
 import { Refused } from './client.js';
 
 interface Question {
@@ -18,33 +18,11 @@ export async function askJson<T>(path: string, { method = 'GET', body, signal }:
     ...(body === undefined ? {} : { body: JSON.stringify(body) }),
     ...(signal ? { signal } : {}),
   }).catch((thrown: unknown) => {
-    throw new Refused(noAnswer(path, thrown));
+    throw new Refused(noAnswer({ instance: path, thrown, detail: ASK_AGAIN }));
   });
   const told = (await answer.json().catch(() => undefined)) as unknown;
   if (answer.ok) return told as T;
-  throw new Refused(isProblem(told) ? told : foreign(path, answer.status));
+  throw new Refused(isProblem(told) ? told : foreignAnswer(answer.status, path));
 }
 
-const isProblem = (told: unknown): told is ProblemDetails =>
-  typeof told === 'object' && told !== null && 'detail' in told && 'code' in told;
-
-const noAnswer = (instance: string, thrown: unknown): ProblemDetails => ({
-  type: 'about:blank',
-  title: 'No answer',
-  status: 0,
-  code: 'network.no-answer',
-  detail: 'The server does not answer. Check the network, and ask again.',
-  instance,
-  requestId: '',
-  because: String(thrown),
-});
-
-const foreign = (instance: string, status: number): ProblemDetails => ({
-  type: 'about:blank',
-  title: 'Not our answer',
-  status,
-  code: 'network.foreign-answer',
-  detail: 'An answer came that is not from the shop’s server. Check the address, and what stands between.',
-  instance,
-  requestId: '',
-});
+const ASK_AGAIN = 'The server does not answer. Check the network, and ask again.';

@@ -31,10 +31,8 @@ export function useLive(onSignInEnded: () => void): Line {
   useEffect(() => {
     const source = new EventSource('/api/v1/events');
     const gather = gathering(queries);
-    source.addEventListener('open', () => {
-      setLine('up');
-      // What happened while the line was down is told from the last event that was heard; before the first, all is fresh.
-    });
+    // What happened while the line was down is told after the last event that was heard; before the first, all is fresh.
+    source.addEventListener('open', () => setLine('up'));
     source.addEventListener('error', () => setLine('down'));
     source.addEventListener('change', (event) => {
       const { topic } = JSON.parse((event as MessageEvent<string>).data) as { readonly topic: string };

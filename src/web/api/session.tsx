@@ -9,7 +9,6 @@ export type Me = Static<typeof ACCESS_SCHEMAS.me>;
 /** A device of the shop, and who may sign in on it with a PIN. */
 export type Device = Static<typeof ACCESS_SCHEMAS.thisDevice>;
 type Who = Static<typeof ACCESS_SCHEMAS.who>;
-type SignedIn = Static<typeof ACCESS_SCHEMAS.signedIn>;
 
 /** Who sits before the screen: not known yet, nobody, somebody, or nobody can say because no answer comes. */
 export type Standing =
@@ -20,8 +19,8 @@ export type Standing =
 
 interface Session {
   readonly standing: Standing;
-  /** After signing in by whatever way: the answer of that route. */
-  readonly entered: (signedIn: SignedIn) => void;
+  /** After signing in by whatever way. */
+  readonly entered: () => void;
   readonly signOut: () => Promise<void>;
   readonly ended: () => void;
   readonly askAgain: () => void;

@@ -1,7 +1,6 @@
 import { PasswordInput, TextInput } from '@mantine/core';
 import { type FormEvent, useState } from 'react';
-import type { Static } from 'typebox';
-import type { ACCESS_SCHEMAS, ProblemDetails } from '../../contract/index.js';
+import type { ProblemDetails } from '../../contract/index.js';
 import { askJson } from '../api/ask-json.js';
 import { Refused } from '../api/client.js';
 import { type Device, useSession } from '../api/session.js';
@@ -12,8 +11,6 @@ import { ACCESS_WORDS } from '../words/frame.js';
 import { useWords } from '../words/language.js';
 import { PARTS_WORDS } from '../words/parts.js';
 import styles from './sign-in-room.module.css';
-
-type SignedIn = Static<typeof ACCESS_SCHEMAS.signedIn>;
 
 /** The way in: by name and password at a desk, by a touch and a PIN on a tablet of the shop. */
 export function SignInRoom() {
@@ -137,9 +134,9 @@ export function useWayIn(then?: () => void) {
   const ask = (event: FormEvent, path: string, body: object) => {
     event.preventDefault();
     setBusy(true);
-    askJson<SignedIn>(path, { method: 'POST', body })
-      .then((signedIn) => {
-        entered(signedIn);
+    askJson(path, { method: 'POST', body })
+      .then(() => {
+        entered();
         then?.();
       })
       .catch((thrown: unknown) => {

@@ -1,5 +1,5 @@
-import type { Matrix } from '../../numeric/index.js';
-import { choleskyFactor, forwardSolve } from './cholesky.js';
+import { invariant } from '../../foundation/index.js';
+import { choleskyFactor, forwardSolve, type Matrix, type SquareMatrix } from '../../numeric/index.js';
 import {
   offsetShared,
   type PartSizes,
@@ -91,20 +91,24 @@ const START_STRINGS = 6;
 /** The covariance of the past strings as L L', and L^-1 times what they showed. */
 function factored({ run, seen, parts, weights }: Record, sizes: PartSizes) {
   const betweenM2 = (sizes.noise * STARTING_SPREADS.between * run.toleranceM) ** 2;
-  const lower = choleskyFactor(
-    seen.map(({ places }, row) => {
-      const lasting = parts.lasting[row]!;
-      const passing = parts.passing[row]!;
-      const noiseM2 = (betweenM2 + run.placeSpreadM ** 2 / Math.max(1, places)) / (weights[row] ?? 1);
-      return parts.response[row]!.map(
-        (response, column) =>
-          response +
-          sizes.lasting ** 2 * lasting[column]! +
-          sizes.passing ** 2 * passing[column]! +
-          (row === column ? noiseM2 : 0),
-      );
-    }),
-  );
+  const covarianceRow = ({ places }: PastSeen, row: number): readonly number[] => {
+    const lasting = parts.lasting[row]!;
+    const passing = parts.passing[row]!;
+    const noiseM2 = (betweenM2 + run.placeSpreadM ** 2 / Math.max(1, places)) / (weights[row] ?? 1);
+    return parts.response[row]!.map(
+      (response, column) =>
+        response +
+        sizes.lasting ** 2 * lasting[column]! +
+        sizes.passing ** 2 * passing[column]! +
+        (row === column ? noiseM2 : 0),
+    );
+  };
+  const size = seen.length;
+  const entries = new Float64Array(size * size);
+  // Rows reach to the diagonal only, which is all that is read.
+  for (const [row, one] of seen.entries()) entries.set(covarianceRow(one, row), row * size);
+  const lower = choleskyFactor({ size, entries });
+  invariant(lower, 'a covariance is positive definite');
   const whitened = forwardSolve(
     lower,
     seen.map(({ restM }) => restM),
@@ -152,8 +156,8 @@ function conditioned(record: Record, wanted: readonly Unknown[], sizes: PartSize
   };
 }
 
-const logLikelihood = (lower: Matrix, whitened: readonly number[]): number =>
-  whitened.reduce((sum, value, row) => sum - value ** 2 / 2 - Math.log(lower[row]![row]!), 0);
+const logLikelihood = ({ size, entries }: SquareMatrix, whitened: Float64Array): number =>
+  whitened.reduce((sum, value, row) => sum - value ** 2 / 2 - Math.log(entries[row * size + row]!), 0);
 
 const logStart = ({ lasting, passing, noise }: PartSizes): number =>
   -(Math.log(lasting) ** 2 + Math.log(passing) ** 2) / (2 * SIZE_LOG_SPREAD ** 2) -
@@ -179,5 +183,5 @@ function averaged(fits: readonly Conditioned[], startBetweenM: number): KinModel
   };
 }
 
-const inner = (one: readonly number[], other: readonly number[]): number =>
+const inner = (one: Float64Array, other: Float64Array): number =>
   one.reduce((sum, value, index) => sum + value * other[index]!, 0);

@@ -1,4 +1,5 @@
 import { thouFromMetres } from '../../../core/units/index.js';
+import plot from '../../parts/plot.module.css';
 import { plotScale, tickDecimals } from '../../parts/plot-scale.js';
 import { useFigures } from '../../sight/figures.js';
 import { CALIBRATION_WORDS } from '../../words/calibration.js';
@@ -48,7 +49,7 @@ export function ScatterPicture({ points, bands, within, by }: ScatterPictureProp
       viewBox={`0 0 ${PLOT.width} ${PLOT.height}`}
       role="img"
       aria-label={words.pictureName(points.length, points.filter(({ isFlagged }) => isFlagged).length)}
-      className={styles.plot}
+      className={plot.plot}
     >
       <rect
         x={PLOT.left}
@@ -57,7 +58,7 @@ export function ScatterPicture({ points, bands, within, by }: ScatterPictureProp
         height={ys.place(up(-within)) - ys.place(up(within))}
         className={styles.ordinary}
       />
-      <g className={styles.axes}>
+      <g className={plot.axes}>
         {xs.ticks.map((tick) => (
           <text key={tick} x={xs.place(tick)} y={floor + 16} textAnchor="middle">
             {figures.number(tick, tickDecimals(xs.ticks))}
@@ -71,10 +72,10 @@ export function ScatterPicture({ points, bands, within, by }: ScatterPictureProp
             </text>
           </g>
         ))}
-        <text x={right} y={PLOT.height - 6} textAnchor="end" className={styles.name}>
+        <text x={right} y={PLOT.height - 6} textAnchor="end" className={plot.name}>
           {words.axisAcross[by](figures.lengthUnit)}
         </text>
-        <text x={PLOT.left} y={16} className={styles.name}>
+        <text x={PLOT.left} y={16} className={plot.name}>
           {words.axisUp[by](figures.lengthUnit)}
         </text>
       </g>

@@ -2,12 +2,10 @@ import { NativeSelect } from '@mantine/core';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useAllRecords } from '../../api/use-records.js';
-import { BigWord } from '../../parts/big-word.js';
 import { Button } from '../../parts/button.js';
 import { CountButton } from '../../parts/count-button.js';
+import { CountEntry } from '../../parts/count-entry.js';
 import styles from '../../parts/floor.module.css';
-import { OtherReason } from '../../parts/other-reason.js';
-import { ScanBox } from '../../parts/scan-box.js';
 import { useSound } from '../../parts/sound.js';
 import { useFigures } from '../../sight/figures.js';
 import { COILING_WORDS } from '../../words/coiling.js';
@@ -109,16 +107,14 @@ export function CoilCount({ book }: { readonly book: LotBook }) {
           {words.other}
         </Button>
       </div>
-      <ScanBox label={words.box} hint={words.boxHint} onScan={hear} />
-      {unheard !== undefined && <BigWord tone="stopped" word={unheard} more={words.noSuchNumber(unheard)} />}
-      <OtherReason
-        title={words.other}
-        label={words.otherField}
+      <CountEntry
+        words={words}
         enter={words.enterReject}
-        open={asksOther}
-        onClose={() => setAsksOther(false)}
+        onScan={hear}
+        unheard={unheard}
+        asksOther={asksOther}
+        onOther={setAsksOther}
         onReason={(reason) => {
-          setAsksOther(false);
           sound.accepted();
           void reject(reason);
         }}

@@ -1,10 +1,9 @@
 import { Link } from '@tanstack/react-router';
-import { stringKeyInWords } from '../../../contract/index.js';
 import { type RecordOf, useAllRecords } from '../../api/use-records.js';
 import { Explained } from '../../parts/explained.js';
 import { Facts } from '../../parts/facts.js';
 import styles from '../../parts/floor.module.css';
-import { RoomTitle } from '../../parts/room-title.js';
+import { StringHead } from '../../parts/string-head.js';
 import { useFigures } from '../../sight/figures.js';
 import { COILING_WORDS } from '../../words/coiling.js';
 import { useWords } from '../../words/language.js';
@@ -39,19 +38,17 @@ function LotHead({ book: { lot, lying, isOnTheWay } }: { readonly book: LotBook 
   const figures = useFigures();
   const bins = useAllRecords('bin').data ?? [];
   const binName = (binId: string) => bins.find(({ id }) => id === binId)?.body.name ?? '';
-  const { short, material, finish } = stringKeyInWords(lot.body.stringKey);
   return (
     <header className={styles.runHead}>
-      <div>
-        <RoomTitle title={short} />
-        <p>{[material, finish].filter(Boolean).join(', ')}</p>
-        <p className="quiet">
-          {lot.body.name} ·{' '}
+      <StringHead
+        stringKey={lot.body.stringKey}
+        name={lot.body.name}
+        back={
           <Link to="/coiling" className={styles.back}>
             {words.backToLots}
           </Link>
-        </p>
-      </div>
+        }
+      />
       <div className={styles.lines}>
         <LotState state={lot.state} large />
         {isOnTheWay && <span className="quiet">{words.onTheWay}</span>}

@@ -1,12 +1,10 @@
 import { useState } from 'react';
 import type { ShopView } from '../../../contract/index.js';
 import { useAllRecords } from '../../api/use-records.js';
-import { BigWord } from '../../parts/big-word.js';
 import { Button } from '../../parts/button.js';
 import { CountButton } from '../../parts/count-button.js';
+import { CountEntry } from '../../parts/count-entry.js';
 import styles from '../../parts/floor.module.css';
-import { OtherReason } from '../../parts/other-reason.js';
-import { ScanBox } from '../../parts/scan-box.js';
 import { useSound } from '../../parts/sound.js';
 import { useWords } from '../../words/language.js';
 import { COUNT_WORDS, SCRAP_WORDS } from '../../words/machine.js';
@@ -96,18 +94,14 @@ export function CountStep({ book, view, onSpool }: CountStepProps) {
           {words.other}
         </Button>
       </div>
-      <ScanBox label={words.box} hint={words.boxHint} onScan={hear} />
-      {unheard !== undefined && <BigWord tone="stopped" word={unheard} more={words.noSuchNumber(unheard)} />}
-      <OtherReason
-        title={words.other}
-        label={words.otherField}
+      <CountEntry
+        words={words}
         enter={words.enterScrap}
-        open={asksOther}
-        onClose={() => setAsksOther(false)}
-        onReason={(reason) => {
-          setAsksOther(false);
-          count({ name: reason, outcome: 'scrap', count: 1, reason });
-        }}
+        onScan={hear}
+        unheard={unheard}
+        asksOther={asksOther}
+        onOther={setAsksOther}
+        onReason={(reason) => count({ name: reason, outcome: 'scrap', count: 1, reason })}
       />
     </section>
   );

@@ -1,10 +1,10 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { type ShopView, stringKeyInWords } from '../../../contract/index.js';
+import type { ShopView } from '../../../contract/index.js';
 import type { RecordOf } from '../../api/use-records.js';
 import { isOf, useOutbox } from '../../outbox/index.js';
 import styles from '../../parts/floor.module.css';
-import { RoomTitle } from '../../parts/room-title.js';
+import { StringHead } from '../../parts/string-head.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
@@ -96,20 +96,18 @@ function RunHead({ book }: { readonly book: RunBook }) {
   const words = useWords(MACHINE_WORDS);
   const figures = useFigures();
   const { run, count, isOnTheWay } = book;
-  const { short, material, finish } = stringKeyInWords(run.body.stringKey);
   const isLive = run.state === 'running' || run.state === 'paused';
   return (
     <header className={styles.runHead}>
-      <div>
-        <RoomTitle title={short} />
-        <p>{[material, finish].filter(Boolean).join(', ')}</p>
-        <p className="quiet">
-          {run.body.name} ·{' '}
+      <StringHead
+        stringKey={run.body.stringKey}
+        name={run.body.name}
+        back={
           <Link to="/machine" className={styles.back}>
             {words.backToRuns}
           </Link>
-        </p>
-      </div>
+        }
+      />
       <div className={styles.lines}>
         <RunState state={run.state} large />
         {isOnTheWay && <span className="quiet">{words.onTheWay}</span>}

@@ -1,12 +1,9 @@
-import { NativeSelect } from '@mantine/core';
-import { useState } from 'react';
 import { useChangedBy } from '../../api/use-changed-by.js';
 import { useVersions } from '../../api/use-records.js';
 import { Asked } from '../../parts/asked.js';
+import { CompareVersions } from '../../parts/compare-versions.js';
 import desk from '../../parts/desk.module.css';
-import { fieldsApart } from '../../parts/fields-apart.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
-import { VersionsApart } from '../../parts/versions-apart.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { RECIPES_WORDS } from '../../words/recipes.js';
@@ -60,37 +57,16 @@ function Compare({ versions }: { readonly versions: readonly RecipeRecord[] }) {
   const words = useWords(RECIPES_WORDS);
   const figures = useFigures();
   const wireName = useWireNames();
-  const last = versions.length;
-  const [pair, setPair] = useState<readonly [number, number]>([last - 1, last]);
+  const { compare, compareWith, compareCaption: caption, versionNumber: version } = words;
   const fieldsOf = (wanted: number) => {
-    const found = versions.find(({ version }) => version === wanted);
+    const found = versions.find((each) => each.version === wanted);
     return found ? recipeFields(found, { words, figures, wireName }) : [];
   };
-  const choices = versions.map(({ version }) => ({
-    value: String(version),
-    label: words.versionNumber(version),
-  }));
   return (
-    <div className={desk.stack}>
-      <div className={desk.narrow}>
-        <NativeSelect
-          label={words.compare}
-          data={choices}
-          value={String(pair[0])}
-          onChange={(event) => setPair([Number(event.currentTarget.value), pair[1]])}
-        />
-        <NativeSelect
-          label={words.compareWith}
-          data={choices}
-          value={String(pair[1])}
-          onChange={(event) => setPair([pair[0], Number(event.currentTarget.value)])}
-        />
-      </div>
-      <VersionsApart
-        caption={words.compareCaption(pair[0], pair[1])}
-        headings={[words.versionNumber(pair[0]), words.versionNumber(pair[1])]}
-        fields={fieldsApart(fieldsOf(pair[0]), fieldsOf(pair[1]))}
-      />
-    </div>
+    <CompareVersions
+      count={versions.length}
+      words={{ compare, with: compareWith, caption, version }}
+      fieldsOf={fieldsOf}
+    />
   );
 }

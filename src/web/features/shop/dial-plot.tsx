@@ -1,6 +1,7 @@
 import { type DialRow, dialFit } from '../../../core/winding/index.js';
 import desk from '../../parts/desk.module.css';
 import { Picture } from '../../parts/picture.js';
+import plot from '../../parts/plot.module.css';
 import { plotScale, tickDecimals } from '../../parts/plot-scale.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { useFigures } from '../../sight/figures.js';
@@ -74,7 +75,7 @@ function CurvePlot({ rows, curve }: CurveProps) {
         figures.number(Math.min(...mm), 4),
         figures.number(Math.max(...mm), 4),
       )}
-      className={styles.plot}
+      className={`${plot.plot} ${plot.bounded}`}
     >
       <Axes xs={xs} ys={ys} height={CURVE.height} bottom={CURVE.bottom} up={words.axisTraverse} />
       <path
@@ -110,7 +111,7 @@ function OffPlot({ curve: { points, residuals } }: { readonly curve: DialCurve }
       viewBox={`0 0 ${PLOT.width} ${OFF.height}`}
       role="img"
       aria-label={words.residualName(figures.number(worst.offM * 1e6, 2), String(worst.dial))}
-      className={styles.plot}
+      className={`${plot.plot} ${plot.bounded}`}
     >
       <Axes xs={xs} ys={ys} height={OFF.height} bottom={OFF.bottom} up={words.axisOff} />
       <path d={`M${PLOT.left} ${ys.place(0)}H${PLOT.width - PLOT.right}`} className={styles.zero} />
@@ -146,7 +147,7 @@ function Axes({ xs, ys, height, bottom, up }: AxesProps) {
   const figures = useFigures();
   const floor = height - bottom;
   return (
-    <g className={styles.axes}>
+    <g className={plot.axes}>
       {xs.ticks.map((tick) => (
         <text key={tick} x={xs.place(tick)} y={floor + 16} textAnchor="middle">
           {figures.number(tick, tickDecimals(xs.ticks))}
@@ -160,10 +161,10 @@ function Axes({ xs, ys, height, bottom, up }: AxesProps) {
           </text>
         </g>
       ))}
-      <text x={PLOT.width - PLOT.right} y={height - 4} textAnchor="end" className={styles.name}>
+      <text x={PLOT.width - PLOT.right} y={height - 4} textAnchor="end" className={plot.name}>
         {words.axisDial}
       </text>
-      <text x={PLOT.left} y={14} className={styles.name}>
+      <text x={PLOT.left} y={14} className={plot.name}>
         {up}
       </text>
     </g>

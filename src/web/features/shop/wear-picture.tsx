@@ -1,5 +1,6 @@
 import type { MachineWearView } from '../../../contract/index.js';
 import { thouFromMetres } from '../../../core/units/index.js';
+import plot from '../../parts/plot.module.css';
 import { plotScale, tickDecimals } from '../../parts/plot-scale.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
@@ -41,9 +42,9 @@ export function WearPicture({ machineName, wear, toleranceM }: WearPictureProps)
       viewBox={`0 0 ${PLOT.width} ${PLOT.height}`}
       role="img"
       aria-label={words.pictureName(machineName, points.length)}
-      className={styles.plot}
+      className={`${plot.plot} ${plot.bounded}`}
     >
-      <g className={styles.axes}>
+      <g className={plot.axes}>
         {[...new Set(shownDates)].map((at) => (
           <text key={at} x={xs.place(points[at]!.day)} y={PLOT.height - 10} textAnchor="middle">
             {figures.date(wear.points[at]!.date)}
@@ -57,14 +58,14 @@ export function WearPicture({ machineName, wear, toleranceM }: WearPictureProps)
             </text>
           </g>
         ))}
-        <text x={PLOT.left} y={16} className={styles.name}>
+        <text x={PLOT.left} y={16} className={plot.name}>
           {words.axisUp(figures.lengthUnit)}
         </text>
       </g>
       {limitM !== undefined && (
         <g>
           <path d={`M${PLOT.left} ${up(limitM)}H${right}`} className={styles.limit} />
-          <text x={PLOT.left + 8} y={up(limitM) - 6} className={styles.name}>
+          <text x={PLOT.left + 8} y={up(limitM) - 6} className={plot.name}>
             {words.tolerance}
           </text>
         </g>

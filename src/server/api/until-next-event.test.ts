@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import type { ReadTransaction } from '../../workshop/index.js';
+import { untilNextEvent } from './until-next-event.js';
+
+describe('an answer that is long in the making', () => {
+  it('is made once while nothing changes, and anew after a change', async () => {
+    let last = 7;
+    let made = 0;
+    const tx = { events: { last: async () => last } } as unknown as ReadTransaction;
+    const read = untilNextEvent(async () => ++made);
+    expect([await read(tx, {}, {}), await read(tx, {}, {})]).toEqual([1, 1]);
+    last = 8;
+    expect(await read(tx, {}, {})).toBe(2);
+  });
+
+  it('is not kept where it failed', async () => {
+    let asked = 0;
+    const tx = { events: { last: async () => 1 } } as unknown as ReadTransaction;
+    const read = untilNextEvent(async () => {
+      asked++;
+      if (asked === 1) throw new Error('the database is away');
+      return asked;
+    });
+    await expect(read(tx, {}, {})).rejects.toThrow('away');
+    expect(await read(tx, {}, {})).toBe(2);
+  });
+});
