@@ -7,11 +7,17 @@ import { type ShopServer, shopServer } from './shop-server.js';
 let shop: ShopServer;
 let token: string;
 
-beforeEach(async () => {
-  shop = await shopServer({ beatMs: 25 });
+const open = async (beatMs?: number) => {
+  shop = await shopServer(beatMs === undefined ? {} : { beatMs });
   token = await shop.tokenOf(['owner'], TOKEN_SCOPES);
   await shop.server.listen({ host: '127.0.0.1', port: 0 });
-});
+};
+const openAnew = async (beatMs: number) => {
+  await shop.close();
+  await open(beatMs);
+};
+
+beforeEach(() => open());
 afterEach(async () => {
   stopListening();
   await shop.close();
@@ -107,11 +113,13 @@ describe('who listens to events', () => {
   });
 
   it('gets signs of life', async () => {
+    await openAnew(25);
     const listener = await listen();
     await listener.whenever(() => listener.text().includes(': still here'));
   });
 
   it('is let go when its token is revoked', async () => {
+    await openAnew(25);
     const { id: personId } = await shop.invite('winder');
     const made = await shop.prepare('make-token', {
       id: newId(),
@@ -127,9 +135,7 @@ describe('who listens to events', () => {
   });
 
   it('is let go when its person signs out, at once', async () => {
-    await shop.close();
-    shop = await shopServer({ beatMs: 3_600_000 });
-    await shop.server.listen({ host: '127.0.0.1', port: 0 });
+    await openAnew(3_600_000);
     const cookie = await shop.sessionOf(['coiler']);
     const listener = await listen({ cookie });
     await listener.until(1);

@@ -31,8 +31,13 @@ export async function listenTo(server: FastifyInstance, headers: Readonly<Record
   });
   const heard = () => text.split('\n\n').slice(0, -1).map(read);
   const events = () => heard().filter(({ event }) => event !== undefined);
+  const more = () =>
+    Promise.race([
+      new Promise((resolve) => stream.once('data', resolve)),
+      ended.then(() => Promise.reject(new Error(`The line was cut after ${text.length} letters.`))),
+    ]);
   const whenever = async (isSo: () => boolean) => {
-    while (!isSo()) await new Promise((resolve) => stream.once('data', resolve));
+    while (!isSo()) await more();
   };
   return {
     stream,

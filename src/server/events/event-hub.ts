@@ -27,6 +27,9 @@ const MOST_STREAMS = 500;
 export function eventHub({ store, beatMs = USUAL_BEAT_MS, onFault }: HubParts): EventHub {
   const streams = new Set<EventStream>();
   const lookAgain = () => {
+    for (const stream of streams) stream.lookAgain().catch(onFault);
+  };
+  const beat = () => {
     for (const stream of streams) stream.beat().catch(onFault);
   };
   const hand = (events: readonly StoredEvent[]) => {
@@ -34,7 +37,7 @@ export function eventHub({ store, beatMs = USUAL_BEAT_MS, onFault }: HubParts): 
     if (events.some(({ topic }) => topic === 'person')) lookAgain();
   };
   const stopHearing = store.onEvents(hand);
-  const beats = setInterval(lookAgain, beatMs);
+  const beats = setInterval(beat, beatMs);
   beats.unref();
 
   return {

@@ -7,7 +7,9 @@ import { mayHearOf } from './hearing.js';
 export interface EventStream {
   /** Hands on what was just written, or has it read when its turn comes. */
   readonly offer: (events: readonly StoredEvent[]) => void;
-  /** A sign of life, and a look at whether whoever listens still may. */
+  /** Looks at whether whoever listens still may, and says that the line is alive. */
+  readonly lookAgain: () => Promise<void>;
+  /** The same at its regular time, when a screen that took nothing since the last beat is let go. */
   readonly beat: () => Promise<void>;
   readonly end: () => void;
 }
@@ -66,19 +68,24 @@ export function eventStream({ response, asker, after, since, onFault }: StreamPa
     }
   };
 
+  const lookAgain = async (): Promise<void> => {
+    const now = await asker.again();
+    if (!now?.permissions.has('events.read')) return endWith(response, SIGN_IN_ENDED);
+    actor = now;
+    response.write(': still here\n\n');
+  };
+
   void startReading();
   return {
     offer: (events) => {
       if (reading) moreCame = true;
       else events.forEach(send);
     },
+    lookAgain,
     beat: async () => {
       if (wasFull && response.writableNeedDrain) response.destroy();
       wasFull = response.writableNeedDrain;
-      const now = await asker.again();
-      if (!now?.permissions.has('events.read')) return endWith(response, SIGN_IN_ENDED);
-      actor = now;
-      response.write(': still here\n\n');
+      await lookAgain();
     },
     end: () => endWith(response, ''),
   };
