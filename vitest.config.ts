@@ -5,7 +5,7 @@ export default defineConfig({
     include: ['src/**/*.test.ts', 'demo/**/*.test.ts', 'test/**/*.test.ts'],
     pool: 'threads',
     maxWorkers: 2,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 240_000,
+    hookTimeout: 300_000,
   },
 });

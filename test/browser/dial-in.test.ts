@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { BodyOf, Client, StoredRecord } from '../../src/contract/index.js';
-import { wantedDiameterM } from '../../src/core/winding/index.js';
+import type { Client } from '../../src/contract/index.js';
 import { allSent } from './floor.js';
 import {
   answered,
@@ -12,6 +11,7 @@ import {
   openHouse,
   widerBy,
 } from './harness.js';
+import { nextRun, panel, type Run, readings, typeDiameter, wind } from './winding.js';
 
 describeInBrowser('dialling in', () => {
   let house: House;
@@ -31,7 +31,7 @@ describeInBrowser('dialling in', () => {
     expect(await barriers(page)).toEqual([]);
 
     await first.getByRole('button', { name: 'Even' }).click();
-    await wind(page, 'New trial string, position 1', wantedM + 2e-5);
+    await wind(page, 'New trial string, position 1', evenly(wantedM + 2e-5));
     await first.getByText(/^\W*Set .* wind one more string\.$/).waitFor();
     await first.getByText(/Moving is worth about/).waitFor();
     await second.getByText(/wind the first string/).waitFor();
@@ -46,11 +46,11 @@ describeInBrowser('dialling in', () => {
     await page.getByText('The turns lie even.').waitFor();
     await page.getByRole('button', { name: 'New trial string, position 1' }).click();
     await page.getByText('0 of 7 readings').waitFor();
-    await type(page, wantedM);
+    await typeDiameter(page, wantedM);
     await page.getByText('1 of 7 readings').waitFor();
     await page.getByRole('button', { name: /^Undo: .*0°: / }).click();
     await page.getByText('0 of 7 readings').waitFor();
-    await readings(page, wantedM);
+    await readings(page, evenly(wantedM));
 
     for (const [at, position] of [first, second].entries())
       await untilItRuns(page, position, `New trial string, position ${at + 1}`, wantedM);
@@ -89,7 +89,7 @@ describeInBrowser('dialling in', () => {
     const only = panel(page, 'What to do');
     await only.getByText(/wind the first string/).waitFor();
     await only.getByRole('button', { name: 'Gaps' }).click();
-    await wind(page, 'New trial string', wantedM - 1.5e-5);
+    await wind(page, 'New trial string', evenly(wantedM - 1.5e-5));
     await page.getByText(/^Set the traverse to .* On the dial: /).waitFor();
     await only.getByText(/^\W*Set .* wind one more string\.$/).waitFor();
     await untilItRuns(page, only, 'New trial string', wantedM);
@@ -142,74 +142,30 @@ describeInBrowser('dialling in', () => {
   });
 });
 
-type Run = StoredRecord<BodyOf<'run'>>;
 type Panel = ReturnType<typeof panel>;
 
-const panel = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
-
-/** A new string at a position, and all readings of it. */
-async function wind(page: Page, button: string, diameterM: number): Promise<void> {
-  await page.getByRole('button', { name: button }).click();
-  await page.getByText('0 of 7 readings').waitFor();
-  await readings(page, diameterM);
-}
-
-async function readings(page: Page, diameterM: number): Promise<void> {
-  for (let reading = 1; reading <= 6; reading++) {
-    await type(page, diameterM + (reading % 2 === 0 ? 4e-7 : -4e-7));
-    if (reading < 6) await page.getByText(`${reading} of 7 readings`).waitFor();
-  }
-  await page.getByText('Weight of the whole string').waitFor();
-  await page.keyboard.press('Enter');
-  await page.getByText('Weight of the whole string').waitFor({ state: 'detached' });
-}
-
-async function type(page: Page, diameterM: number): Promise<void> {
-  await page.keyboard.type(`${(diameterM * 1000).toFixed(5)} mm`);
-  await page.keyboard.press('Enter');
-}
+const evenly = (diameterM: number) => [diameterM, diameterM, diameterM];
 
 /** As a machine that makes what is wanted from now on. */
 async function untilItRuns(page: Page, at: Panel, button: string, wantedM: number): Promise<void> {
   for (let string = 0; string < 8; string++) {
     if ((await at.getByText(/[Ll]et it run\.$/).count()) > 0) return;
-    await wind(page, button, wantedM);
+    await wind(page, button, evenly(wantedM));
   }
   throw new Error(`not let run: ${await at.textContent()}`);
 }
 
 /** The next run of a machine, begun, and its first strings open on a tablet. */
 async function startedRun(machineName: string, house: House, owner: Client) {
-  const { items: machines } = await answered(owner.list('machine', {}));
-  const machine = machines.find(({ body }) => body.name.startsWith(machineName));
-  if (!machine) throw new Error(`no machine ${machineName}`);
-  const { items: runs } = await answered(
-    owner.list('run', { machineId: machine.id, state: 'planned', limit: 500 }),
-  );
-  const run = runs[0];
-  if (!run) throw new Error('nothing is planned');
-  const { shop, ids } = await answered(owner.read('shop-view', {}));
-  const recipe = shop.recipes.find(({ id }) => ids.recipes[id] === run.body.recipeId);
-  const winder = shop.machines.find(({ id }) => ids.machines[id] === machine.id);
-  if (!recipe || winder?.kind !== 'winder') throw new Error('no winder or no recipe');
-  const wires = [...new Set([recipe.coreWireId, ...recipe.wrapWireIds])];
-  const spoolIds = await Promise.all(
-    wires.map(async (wire) => {
-      const wireId = ids.wires[wire]!;
-      const { items } = await answered(owner.list('spool', { wireId, state: 'on-shelf', limit: 1 }));
-      return items[0]!.id;
-    }),
-  );
+  const { machine, run, spools, wantedM } = await nextRun(machineName, owner);
   const hand = await house.client('winder');
-  const asked = { runId: run.id, expectedVersion: run.version, spoolIds };
+  const asked = { runId: run.id, expectedVersion: run.version, spoolIds: spools.map(({ id }) => id) };
   await answered(hand.perform('start-run', asked, { requestId: crypto.randomUUID() }));
   const page = await house.visit('/machine', { as: 'winder', width: 1024, height: 768 });
   await page.getByRole('button', { name: machine.body.name }).click();
   await page.getByRole('region', { name: 'On the machine' }).getByRole('link').first().click();
   await page.getByRole('heading', { name: 'First strings' }).waitFor();
-  const { seat } = shop;
-  const work = { machine: winder, recipe, quantity: run.body.quantity, ...(seat ? { seat } : {}) };
-  return { run, wantedM: wantedDiameterM(work), page };
+  return { run, wantedM, page };
 }
 
 async function closed(house: House, { id: runId, body }: Run): Promise<void> {

@@ -215,7 +215,7 @@ async function newContext(browser: Browser, sight: Sight): Promise<BrowserContex
     locale: 'en-GB',
   });
   // What is not there by then will not come: a failing test should not take half a minute to say so.
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(45_000);
   return context;
 }
 

@@ -22,6 +22,8 @@ const MOST_UNKNOWN_N = 60;
 /** The whole range of an unknown knob moves the diameter by so many tolerances. A workshop figure, no source. */
 const RANGE_IN_TOLERANCES = 4;
 const STEPS_OF_RANGE = 200;
+/** Below this share of the most pull the wrap lies loose. A workshop figure, no source. */
+const LEAST_SHARE = 0.1;
 
 /**
  * The knob of a machine as its record has it; without a record the tension of the outermost wrap in newtons, with
@@ -50,13 +52,15 @@ const heldBelow = ({ least, most, step }: Knob, mostN: number): number =>
 function usualKnob({ drive }: WindingMachine, mostN: number): MachineKnob {
   const step = roundStep(mostN / STEPS_OF_RANGE);
   const isOld = drive === 'gear';
+  const most = Math.floor(mostN / step + 1e-9) * step;
+  const least = Math.round((LEAST_SHARE * most) / step) * step;
   const knob: Knob = {
-    least: 0,
-    most: Math.floor(mostN / step + 1e-9) * step,
+    least,
+    most,
     step,
     deadBand: isOld ? 2 * step : 0,
     backlash: isOld ? 4 * step : 0,
-    responseMPerUnit: (-RANGE_IN_TOLERANCES * USUAL_TOLERANCE_M) / mostN,
+    responseMPerUnit: (-RANGE_IN_TOLERANCES * USUAL_TOLERANCE_M) / (most - least),
     roughness: isOld ? 0.1 : 0.03,
   };
   return { knob, unit: 'N', reckonedSetting: middleOf(knob), isOnRecord: false };
