@@ -6,10 +6,11 @@ import { machineDescription } from './measure.js';
 
 /*
  * Dial-ins on simulated machines: our rule against rules in print, all making equally good runs.
- * Run: npx tsx bench/dial-in.ts [dial-ins on each machine] [seed]
+ * Run: npx tsx bench/dial-in.ts [dial-ins on each machine] [seed] [past runs: 0, 5, or both where left out]
  */
 const count = Number(process.argv[2] ?? 10_000);
 const seed = Number(process.argv[3] ?? 40_000_000);
+const pasts = process.argv[4] === undefined ? [0, 5] : [Number(process.argv[4])];
 const kinds = Object.keys(SIMULATED_MACHINES) as SimulatedKind[];
 /** Rules that ours is to be better than. */
 const RIVALS = ['full', 'harmonic', 'EWMA'];
@@ -21,7 +22,7 @@ console.log(
   'Strings wound until the run was let go: median, 75 %, 95 %, mean | of these out of tolerance, mean | good strings of the run in 100: mean, worst twentieth',
 );
 
-for (const pastRuns of [0, 5]) {
+for (const pastRuns of pasts) {
   const comparisons = kinds.map((kind) => compareRules(SIMULATED_MACHINES[kind], { pastRuns, count, seed }));
   const common = oneForAll(comparisons);
   kinds.forEach((kind, index) => {
