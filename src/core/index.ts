@@ -8,6 +8,7 @@ export * as orders from './orders/index.js';
 export * as planning from './planning/index.js';
 export * as recipes from './recipes/index.js';
 export * as sets from './sets/index.js';
+export * as stats from './stats/index.js';
 export * as stock from './stock/index.js';
 export * as string from './string/index.js';
 export * as units from './units/index.js';

@@ -5,7 +5,6 @@ import { seededChance } from '../../src/core/foundation/index.js';
 import {
   type Belief,
   learn,
-  normalBelow,
   type PublishedRule,
   processError,
   processResponse,
@@ -159,18 +158,6 @@ describe('Learning from strings', () => {
     // Certified standard deviations over the certified residual standard deviation.
     expect(processError(end, 0, 0).u).toBeCloseTo(0.232818234301152 / 0.884796396144373, 4);
     expect(processResponse(end, 0).u).toBeCloseTo(0.429796848199937e-3 / 0.884796396144373, 7);
-  });
-});
-
-describe('The normal distribution (Abramowitz & Stegun 1964, table 26.1)', () => {
-  it.each([
-    [0, 0.5],
-    [1, 0.841344746068543],
-    [2, 0.977249868051821],
-    [3, 0.99865010196837],
-    [-5, 2.8665157187919e-7],
-  ])('below %d lies %d', (z, share) => {
-    expect(Math.abs(normalBelow(z) / share - 1)).toBeLessThan(1e-9);
   });
 });
 

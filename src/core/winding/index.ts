@@ -9,7 +9,6 @@ export type { DialInAdvice, DialInDecision, DialInOdds, DialInReason } from './d
 export type { Doubt } from './dial-in/doubtful-string.js';
 export { type FirstBelief, firstBelief } from './dial-in/first-belief.js';
 export { type Knob, type KnobMove, moveTo, nearestSetting } from './dial-in/knob.js';
-export { normalBelow } from './dial-in/normal-share.js';
 export type { PastDialIn, PastPosition, PastString } from './dial-in/past-dial-in.js';
 export { type PublishedRule, ruleGain } from './dial-in/published-rules.js';
 export { rememberDialIn } from './dial-in/remember-dial-in.js';
@@ -70,11 +69,8 @@ export {
   type Drift,
   dialFit,
   type FirstString,
-  isotonicFit,
   type MachineWear,
   machineWear,
-  trendSlope,
-  trendTest,
   type WearFound,
   type WearPoint,
   type WearVerdict,

@@ -1,3 +1,4 @@
+import { median } from '../../numeric/index.js';
 import { tailWeight } from './tail-weight.js';
 
 const ROUNDS = 5;
@@ -22,7 +23,7 @@ export function robustMean(values: readonly number[], variance: number): RobustM
     const squares = (first - second) ** 2 / 2;
     return { mean: (first + second) / 2, weights: [1, 1], squares: tailWeight(squares / variance) * squares };
   }
-  let mean = medianOf(values);
+  let mean = median(values);
   let weights: readonly number[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     weights = values.map((value) => tailWeight((value - mean) ** 2 / variance));
@@ -31,10 +32,4 @@ export function robustMean(values: readonly number[], variance: number): RobustM
   }
   const squares = values.reduce((sum, value, at) => sum + weights[at]! * (value - mean) ** 2, 0);
   return { mean, weights, squares };
-}
-
-function medianOf(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }

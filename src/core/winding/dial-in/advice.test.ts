@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seededChance } from '../../foundation/index.js';
-import { normalDraw } from '../simulate/normal-chance.js';
+import { normalDraw } from '../../stats/index.js';
 import { dialInAdvice } from './advice.js';
 import type { DialIn, DialInStep } from './dial-in.js';
 import { USUAL_AIM } from './dial-in-aim.js';

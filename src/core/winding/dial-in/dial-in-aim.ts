@@ -1,4 +1,4 @@
-import { normalBetween } from './normal-share.js';
+import { normalBetween } from '../../stats/index.js';
 
 /** What the run must be like before it is let go. */
 export interface DialInAim {

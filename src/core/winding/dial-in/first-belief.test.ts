@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { seededChance } from '../../foundation/index.js';
-import { normalDraw } from '../simulate/normal-chance.js';
+import { normalDraw } from '../../stats/index.js';
 import { processError, processResponse } from './belief.js';
 import { type FirstBelief, firstBelief } from './first-belief.js';
 import type { PastDialIn } from './past-dial-in.js';

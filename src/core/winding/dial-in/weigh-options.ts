@@ -1,7 +1,7 @@
 import type { Estimate } from '../../numeric/index.js';
+import { normalBetween } from '../../stats/index.js';
 import { centreWindow, type DialInAim, goodShareAt } from './dial-in-aim.js';
 import { type Knob, moveVariance, nearestSetting, sameSetting } from './knob.js';
-import { normalBetween } from './normal-share.js';
 import {
   afterMove,
   afterNextString,

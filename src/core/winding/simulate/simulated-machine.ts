@@ -1,6 +1,7 @@
 import { seededChance } from '../../foundation/index.js';
+import { normalDraw } from '../../stats/index.js';
 import type { MachineCharacter } from './machine-character.js';
-import { aboutDraw, betweenDraw, normalDraw } from './normal-chance.js';
+import { aboutDraw, betweenDraw } from './normal-chance.js';
 
 /** One machine with what is its own for years, drawn once: none of it is told to whoever works at it. */
 export interface SimulatedMachine {

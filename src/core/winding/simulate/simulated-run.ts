@@ -1,7 +1,6 @@
 import { type Chance, seededChance } from '../../foundation/index.js';
-import { normalBetween } from '../dial-in/normal-share.js';
+import { normalBetween, normalDraw } from '../../stats/index.js';
 import { type Play, playFor, turned } from './knob-play.js';
-import { normalDraw } from './normal-chance.js';
 import type { SimulatedMachine } from './simulated-machine.js';
 
 /** A run set up on a simulated machine: it does what it is told, and hides why. Changes as it is worked. */

@@ -1,5 +1,5 @@
+import { isotonicFit } from '../../numeric/index.js';
 import type { DialRow } from '../machine.js';
-import { isotonicFit } from './isotonic.js';
 
 export interface DialFit {
   /** Whether traverse rises or falls with the dial, by the weight of all rows. */

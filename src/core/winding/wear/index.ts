@@ -1,6 +1,5 @@
 export { type DialFit, dialFit } from './dial-fit.js';
 export type { FirstString } from './first-string.js';
-export { isotonicFit } from './isotonic.js';
 export {
   type Drift,
   type MachineWear,
@@ -9,4 +8,3 @@ export {
   type WearPoint,
   type WearVerdict,
 } from './machine-wear.js';
-export { trendSlope, trendTest } from './trend.js';

@@ -1,3 +1,4 @@
+import { median } from '../../numeric/index.js';
 import type { DatedString } from './first-string.js';
 
 /** Strings of one machine in one month by one instrument, taken together. */
@@ -121,11 +122,4 @@ function setLevels(cells: readonly LevelCell[], factor: Factor, other: Factor): 
     sums.set(name, known);
   });
   for (const [name, { weight, sum }] of sums) factor.levels.set(name, sum / weight);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length / 2;
-  if (sorted.length === 0) return 0;
-  return sorted.length % 2 === 1 ? sorted[Math.floor(half)]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Chance, seededChance } from '../../foundation/index.js';
-import { normalDraw } from '../simulate/normal-chance.js';
+import { normalDraw } from '../../stats/index.js';
 import type { FirstString } from './first-string.js';
 import { machineWear } from './machine-wear.js';
 

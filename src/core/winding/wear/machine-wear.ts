@@ -1,7 +1,7 @@
+import { type TimedValue, trendSlope, trendTest } from '../../stats/index.js';
 import type { DatedString, FirstString } from './first-string.js';
 import { type InstrumentShift, machinesAndShifts } from './instrument-shifts.js';
 import type { MonthOfMachine } from './machine-levels.js';
-import { type TimedValue, trendSlope, trendTest } from './trend.js';
 
 export interface WearAsked {
   /** How far the mean diameter may stand off to either side, m. */

@@ -1,4 +1,5 @@
 import { type Chance, seededChance } from '../../../foundation/index.js';
+import { normalDraw } from '../../../stats/index.js';
 import {
   type Construction,
   PRIOR_SEAT,
@@ -7,7 +8,7 @@ import {
   stringBody,
 } from '../../../string/index.js';
 import type { MeasuredString, WireUsed } from '../measured-string.js';
-import { awry, normal, uniform } from './normal-draws.js';
+import { awry, uniform } from './normal-draws.js';
 import { drawnRecipe, type SyntheticRecipe } from './synthetic-recipe.js';
 import {
   bodyInTruth,
@@ -72,8 +73,8 @@ export function syntheticShop({ seed, recipes: count, runs, misread }: ShopWish)
     seat: truth.seatOf,
     wind: ({ construction, wires }, machineId) => {
       const offs = wires.map(({ sizeUM }) => uniform(chance, sizeUM));
-      const settingM = truth.noise.runM * normal(chance);
-      const runWeight = truth.noise.runWeight * normal(chance);
+      const settingM = truth.noise.runM * normalDraw(chance);
+      const runWeight = truth.noise.runWeight * normalDraw(chance);
       return windOne(truth, { construction, machineId, offs, settingM, runWeight }, chance);
     },
   };
@@ -100,8 +101,8 @@ function stringsOfRun(
   const offs = wires.map(how.offOf);
   const sheet = stringBody(construction, PRIOR_SEAT);
   const sheetM = sheet.ok ? sheet.value.meanDiameterM : 0;
-  const runWeight = truth.noise.runWeight * normal(chance);
-  let settingM = truth.noise.runM * normal(chance);
+  const runWeight = truth.noise.runWeight * normalDraw(chance);
+  let settingM = truth.noise.runM * normalDraw(chance);
   return Array.from({ length: STRINGS_A_RUN }, (_, at): MeasuredString => {
     const wound = windOne(truth, { construction, machineId, offs, settingM, runWeight }, chance);
     settingM -= TURNED_BACK * (wound.meanDiameterM - sheetM);

@@ -1,5 +1,6 @@
 import type { Chance } from '../../../foundation/index.js';
 import { estimate } from '../../../numeric/index.js';
+import { normalDraw } from '../../../stats/index.js';
 import {
   type Construction,
   PRIOR_SEAT,
@@ -12,7 +13,7 @@ import {
 import { CALIBRATION_PRIOR } from '../calibration-prior.js';
 import { familyKey } from '../sample.js';
 import { SEAT_UNKNOWNS } from '../seat-unknowns.js';
-import { factor, normal } from './normal-draws.js';
+import { factor } from './normal-draws.js';
 
 /** How wrap truly sits in a synthetic shop, and how its strings scatter. */
 export interface SyntheticTruth {
@@ -30,7 +31,9 @@ export function drawnTruth(chance: Chance): SyntheticTruth {
   const { unknowns, shares, noise } = CALIBRATION_PRIOR;
   const spread = { shop: 1, family: factor(chance), machine: factor(chance) };
   const draw = (level: keyof typeof shares) =>
-    SEAT_UNKNOWNS.map((name) => Math.sqrt(shares[level]) * spread[level] * unknowns[name].u * normal(chance));
+    SEAT_UNKNOWNS.map(
+      (name) => Math.sqrt(shares[level]) * spread[level] * unknowns[name].u * normalDraw(chance),
+    );
   const shop = draw('shop');
   const own = new Map<string, readonly number[]>();
   const ownOf = (level: 'family' | 'machine', key: string) => {
@@ -87,11 +90,11 @@ export function windOne(truth: SyntheticTruth, winding: SyntheticWinding, chance
   const { construction, machineId, offs, settingM, runWeight } = winding;
   const { noise } = truth;
   const body = bodyInTruth(truth, withOffs(construction, offs), machineId);
-  const offM = settingM + noise.stringM * normal(chance);
+  const offM = settingM + noise.stringM * normalDraw(chance);
   const perM = body.layers.reduce((sum, layer) => sum + layer.massKgPerM / layer.windingDiameterM, 0);
-  const share = runWeight + noise.stringWeight * normal(chance);
+  const share = runWeight + noise.stringWeight * normalDraw(chance);
   return {
-    meanDiameterM: body.meanDiameterM + offM + READING_M * normal(chance),
+    meanDiameterM: body.meanDiameterM + offM + READING_M * normalDraw(chance),
     unitWeightKgPerM: (body.linearDensityKgPerM + perM * offM) * (1 + share),
   };
 }

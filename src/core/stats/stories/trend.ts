@@ -1,3 +1,6 @@
+import { median } from '../../numeric/index.js';
+import { normalAbove } from '../distributions/normal.js';
+
 /** A value at a time, in whatever units. */
 export interface TimedValue {
   readonly time: number;
@@ -10,6 +13,8 @@ export interface TrendTest {
   readonly s: number;
   /** s over its standard deviation if there is no trend, ties counted. */
   readonly z: number;
+  /** Chance of as much to either side where there is no trend, by the normal law; good from ten points on. */
+  readonly p: number;
 }
 
 /**
@@ -23,7 +28,8 @@ export function trendTest(points: readonly TimedValue[]): TrendTest {
     s += Math.sign(other.time - one.time) * Math.sign(other.value - one.value);
   });
   const deviation = Math.sqrt(varianceOfS(points));
-  return { s, z: deviation === 0 ? 0 : s / deviation };
+  const z = deviation === 0 ? 0 : s / deviation;
+  return { s, z, p: 2 * normalAbove(Math.abs(z)) };
 }
 
 export interface TrendSlope {
@@ -49,7 +55,7 @@ export function trendSlope(points: readonly TimedValue[], z: number): TrendSlope
   const reach = z * Math.sqrt(varianceOfS(points));
   const below = Math.max(1, Math.round((slopes.length - reach) / 2));
   return {
-    slope: medianOfSorted(slopes),
+    slope: median(slopes),
     from: slopes[below - 1]!,
     to: slopes[slopes.length - below]!,
   };
@@ -65,9 +71,4 @@ function varianceOfS(points: readonly TimedValue[]): number {
 function pairs(points: readonly TimedValue[], each: (one: TimedValue, other: TimedValue) => void): void {
   for (let at = 0; at < points.length; at++)
     for (let after = at + 1; after < points.length; after++) each(points[at]!, points[after]!);
-}
-
-function medianOfSorted(sorted: readonly number[]): number {
-  const middle = sorted.length / 2;
-  return sorted.length % 2 === 1 ? sorted[Math.floor(middle)]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
 }
