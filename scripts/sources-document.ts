@@ -13,6 +13,7 @@ const SHELVES: Readonly<Record<Shelf, string>> = {
   'physics of strings': 'Physics of strings',
   'pitch and units': 'Pitch and units',
   'numbers and uncertainty': 'Numbers and uncertainty',
+  quality: 'Quality',
   winding: 'Winding',
   planning: 'Planning',
   'orders and documents': 'Orders and documents',

@@ -18,6 +18,7 @@ export type Shelf =
   | 'physics of strings'
   | 'pitch and units'
   | 'numbers and uncertainty'
+  | 'quality'
   | 'winding'
   | 'planning'
   | 'orders and documents'

@@ -1,5 +1,6 @@
 import { SOURCES_OF_MATERIALS } from './sources-of-materials.js';
 import { SOURCES_OF_METHODS } from './sources-of-methods.js';
+import { SOURCES_OF_QUALITY } from './sources-of-quality.js';
 import { SOURCES_OF_STRINGS } from './sources-of-strings.js';
 import { SOURCES_OF_WIRE } from './sources-of-wire.js';
 
@@ -9,6 +10,7 @@ export const SOURCES = {
   ...SOURCES_OF_MATERIALS,
   ...SOURCES_OF_STRINGS,
   ...SOURCES_OF_METHODS,
+  ...SOURCES_OF_QUALITY,
 };
 
 /** Key of a source in the list of sources. */

@@ -53,7 +53,14 @@ export {
 export { outerWidthFor, rulesRunLength, type ZoneRule } from './charts/rule-chain.js';
 export { falseAlarmRate, RULE_SETS, type RuleSet } from './charts/rule-sets.js';
 export { drawnRunLength, singlesRunLength } from './charts/run-length.js';
-export { NELSON_RULES, patternEnds, type RunRule, WESTERN_ELECTRIC_RULES } from './charts/run-rules.js';
+export {
+  NELSON_RULES,
+  patternBegins,
+  patternEnds,
+  type RunRule,
+  WESTERN_ELECTRIC_RULES,
+} from './charts/run-rules.js';
+export { type ThreeWay, threeWay } from './charts/three-way.js';
 export {
   type ExposureTest,
   exposureTest,
@@ -165,6 +172,7 @@ export { type ChangePoint, changePoint } from './stories/change-point.js';
 export { type GroupsTest, type OneWay, oneWay, rankedGroups, welchOneWay } from './stories/many-groups.js';
 export { benjaminiHochberg, holm } from './stories/many-questions.js';
 export { type ParetoRow, pareto } from './stories/pareto.js';
+export { stepBegan } from './stories/step-began.js';
 export { type TimedValue, type TrendSlope, type TrendTest, trendSlope, trendTest } from './stories/trend.js';
 export { type GroupDifference, groupDifference } from './stories/two-groups.js';
 export { predictOnLine, readBack, type StraightLine, straightLine } from './straight-line.js';

@@ -10,8 +10,13 @@ export const meanOf = (values: readonly number[]): number => compensatedSum(valu
 export function squaresAboutMean(values: readonly number[]): number {
   if (values.length === 0) return 0;
   const mean = meanOf(values);
-  const offs = values.map((value) => value - mean);
-  return compensatedSum(offs.map((off) => off * off)) - compensatedSum(offs) ** 2 / values.length;
+  let [squares, left] = [0, 0];
+  for (const value of values) {
+    const off = value - mean;
+    squares += off * off;
+    left += off;
+  }
+  return squares - (left * left) / values.length;
 }
 
 /** Sample standard deviation, n - 1 beneath; of fewer than two values it is not a number. */

@@ -36,31 +36,62 @@ export function patternEnds(z: readonly number[], rule: RunRule): readonly numbe
   return z.flatMap((_, at) => (endsAt(z, at, rule) ? [at] : []));
 }
 
+/**
+ * Where the pattern that ends at this place begins: the first of its points, for a run or a trend as far back as it holds.
+ */
+export function patternBegins(z: readonly number[], end: number, rule: RunRule): number {
+  if (rule.kind === 'beyond' && rule.need < rule.of) {
+    const side = Math.sign(z[end]!);
+    const from = Math.max(0, end + 1 - rule.of);
+    return from + z.slice(from, end + 1).findIndex((x) => side * x > rule.sigmas);
+  }
+  const length = rule.kind === 'beyond' ? rule.of : rule.length;
+  const longer = (more: number): RunRule =>
+    rule.kind === 'beyond'
+      ? { ...rule, need: length + more, of: length + more }
+      : { ...rule, length: length + more };
+  let more = 0;
+  while (endsAt(z, end, longer(more + 1))) more += 1;
+  return end + 1 - length - more;
+}
+
 function endsAt(z: readonly number[], at: number, rule: RunRule): boolean {
-  const last = (count: number): readonly number[] | undefined =>
-    at + 1 < count ? undefined : z.slice(at + 1 - count, at + 1);
   switch (rule.kind) {
     case 'beyond': {
-      const window = z.slice(Math.max(0, at + 1 - rule.of), at + 1);
-      return [1, -1].some(
-        (side) =>
-          side * z[at]! > rule.sigmas && window.filter((x) => side * x > rule.sigmas).length >= rule.need,
-      );
+      const side = Math.sign(z[at]!);
+      const beyond = (x: number): boolean => side * x > rule.sigmas;
+      return beyond(z[at]!) && countBack(z, at, rule.of, beyond) >= rule.need;
     }
     case 'trend': {
-      const steps = stepsOf(last(rule.length));
-      return steps !== undefined && (steps.every((step) => step > 0) || steps.every((step) => step < 0));
+      const way = stepTo(z, at);
+      return way !== 0 && heldBack(at, rule.length - 1, (place) => stepTo(z, place) === way);
     }
-    case 'alternating': {
-      const steps = stepsOf(last(rule.length));
-      return steps?.every((step, index) => step !== 0 && step === -(steps[index - 1] ?? -step)) ?? false;
-    }
+    case 'alternating':
+      return (
+        stepTo(z, at - rule.length + 2) !== 0 &&
+        heldBack(at, rule.length - 2, (place) => stepTo(z, place) === -stepTo(z, place - 1))
+      );
     case 'hugging':
-      return last(rule.length)?.every((x) => Math.abs(x) < rule.sigmas) ?? false;
+      return heldBack(at, rule.length, (place) => Math.abs(z[place]!) < rule.sigmas);
     case 'avoiding':
-      return last(rule.length)?.every((x) => Math.abs(x) > rule.sigmas) ?? false;
+      return heldBack(at, rule.length, (place) => Math.abs(z[place]!) > rule.sigmas);
   }
 }
 
-const stepsOf = (points: readonly number[] | undefined): readonly number[] | undefined =>
-  points?.slice(1).map((point, index) => Math.sign(point - points[index]!));
+/** Which way the point at a place lies from the one before: 1 up, -1 down, 0 level or none before. */
+const stepTo = (z: readonly number[], place: number): number =>
+  place < 1 ? 0 : Math.sign(z[place]! - z[place - 1]!);
+
+/** Whether something holds at this place and the ones before it, so many in all; not where there are fewer. */
+function heldBack(at: number, count: number, holds: (place: number) => boolean): boolean {
+  if (at + 1 < count) return false;
+  for (let place = at; place > at - count; place--) if (!holds(place)) return false;
+  return true;
+}
+
+/** Of the last so many points, as far as there are, those of which it holds. */
+function countBack(z: readonly number[], at: number, of: number, holds: (x: number) => boolean): number {
+  let count = 0;
+  for (let place = at; place >= 0 && place > at - of; place--) if (holds(z[place]!)) count += 1;
+  return count;
+}

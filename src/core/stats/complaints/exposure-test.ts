@@ -39,7 +39,8 @@ const DRAWS = 20_000;
 export function exposureTest(sources: readonly Source[], chance: Chance): Result<ExposureTest, StatsFault> {
   const total = sources.reduce((sum, { count }) => sum + count, 0);
   const exposed = sources.reduce((sum, { exposure }) => sum + exposure, 0);
-  if (sources.length < 2 || total < 1) return fail(tooFew(Math.min(sources.length, total), 1));
+  if (sources.length < 2) return fail(tooFew(sources.length, 2));
+  if (total < 1) return fail(tooFew(total, 1));
   if (sources.some(({ count, exposure }) => !(exposure > 0) || count < 0))
     return fail({ code: 'stats.count-impossible' });
   const shares = sources.map(({ exposure }) => exposure / exposed);

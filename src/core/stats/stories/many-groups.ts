@@ -30,7 +30,8 @@ export interface OneWay extends GroupsTest {
 export function oneWay(groups: Groups): Result<OneWay, StatsFault> {
   const all = groups.flat();
   const degreesUnder = all.length - groups.length;
-  if (groups.length < 2 || degreesUnder < 1) return fail(tooFew(groups.length, 2));
+  if (groups.length < 2) return fail(tooFew(groups.length, 2));
+  if (degreesUnder < 1) return fail(tooFew(all.length, groups.length + 1));
   const grand = meanOf(all);
   const betweenSquares = compensatedSum(groups.map((group) => group.length * (meanOf(group) - grand) ** 2));
   const withinSquares = compensatedSum(groups.map(squaresAboutMean));
