@@ -120,6 +120,19 @@ describe('tolerance factors (R 4.2.2; row 43 also the R package tolerance 3.0.0)
     near(twoSidedFactor(asked), 2.22282517, 6e-9);
   });
 
+  it.each([
+    // R. Odeh & D. Owen, Tables for normal tolerance limits (1980); from memory.
+    [2, 0.95, 0.95, 36.519],
+    [3, 0.95, 0.95, 9.789],
+    [4, 0.95, 0.95, 6.341],
+    [2, 0.99, 0.99, 234.877],
+  ])(
+    'of %d readings, %d with %d: %d, where Howe is off by up to a fourteenth',
+    (readings, share, confidence, k) => {
+      near(twoSidedFactor({ readings, share, confidence }), k, 6e-4);
+    },
+  );
+
   it('mean 97.07, s 0.0268: 97.010576 to 97.129424 by Howe (NIST/SEMATECH e-Handbook 7.2.6.3)', () => {
     const k = howeFactor({ readings: 43, share: 0.9, confidence: 0.99 });
     near(97.07 - k * 0.0268, 97.010576, 1e-6);

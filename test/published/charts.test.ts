@@ -355,9 +355,10 @@ describe('how far false alarms lie apart, and how soon a shift is seen', () => {
   });
 
   it('limits are found for the distance that is asked for', () => {
-    near(ewmaWidthFor(499.735, 0.2), 2.962, 1e-4);
-    near(cusumLimitFor(465.4435, 0.5), 5, 1e-4);
+    near(ewmaWidthFor(499.735, 0.2)!, 2.962, 1e-4);
+    near(cusumLimitFor(465.4435, 0.5)!, 5, 1e-4);
     near(outerWidthFor(152.73, [WESTERN_ELECTRIC_RULES[3]])!, 3, 1e-3);
+    expect(cusumLimitFor(2, 0.5)).toBeUndefined();
     expect(outerWidthFor(1000, [WESTERN_ELECTRIC_RULES[3]])).toBeUndefined();
   });
 });

@@ -72,6 +72,15 @@ describe('a crossed gauge study, 10 parts, 3 persons, 3 trials (AIAG, MSA, 4th e
     expect(found.isSure).toBe(false);
   });
 
+  it('with the interaction kept: gauge 0.22343 to 1.45661, part 0.71690 to 1.90617 (the formulas in SciPy 1.17.1)', () => {
+    const kept = given(gaugeStudy(study, { keepBelow: 1 }));
+    expect(kept.isPooled).toBe(false);
+    near(kept.gaugeInterval.from, 0.2234292718458751, 1e-10);
+    near(kept.gaugeInterval.to, 1.456608022529596, 1e-10);
+    near(kept.partInterval.from, 0.7169000140955294, 1e-10);
+    near(kept.partInterval.to, 1.9061657443470021, 1e-10);
+  });
+
   it('by averages and ranges: EV 0.20188, AV 0.22963, GRR 0.30575, PV 1.10456, TV 1.14610, five kinds', () => {
     const { meanRanges, repeat, person, gauge, part, total, kinds } = averageRangeStudy(study);
     meanRanges.forEach((mean, at) => {

@@ -219,7 +219,7 @@ export const SOURCES_OF_QUALITY = {
     year: 1980,
     title:
       'Confidence intervals on nonnegative linear combinations of variances, Journal of the American Statistical Association 75, 869-873',
-    read: 'formula recalled; coverage checked by simulation',
+    read: 'formulas as a public code for gauge studies has them; coverage checked by simulation',
     shelf: 'quality',
   },
   'ting-1990': {
@@ -227,7 +227,7 @@ export const SOURCES_OF_QUALITY = {
     year: 1990,
     title:
       'Confidence intervals on linear combinations of variance components that are unrestricted in sign, Journal of Statistical Computation and Simulation 35, 135-143',
-    read: 'formula recalled; coverage checked by simulation',
+    read: 'formulas as a public code for gauge studies has them; coverage checked by simulation',
     shelf: 'quality',
   },
   'burdick-2003': {

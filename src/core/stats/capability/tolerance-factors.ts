@@ -29,7 +29,7 @@ export function oneSidedFactor({ readings, share, confidence }: ToleranceAsked):
 export function twoSidedFactor(asked: ToleranceAsked): number {
   const near = howeFactor(asked);
   const off = (k: number): number => chanceToHold(k, asked) - asked.confidence;
-  return findRoot({ f: off, low: near * 0.8, high: near * 1.25, tolerance: 1e-10 })!;
+  return findRoot({ f: off, low: near / 2, high: near * 2, tolerance: 1e-10 })!;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { invariant } from '../../foundation/index.js';
 import { integrate } from '../../numeric/index.js';
 import { normalBelow } from '../distributions/normal.js';
 import { rangeBelow } from '../distributions/studentized-range.js';
@@ -30,6 +31,7 @@ export interface ChartConstants {
  * here and there.
  */
 export function chartConstants(n: number): ChartConstants {
+  invariant(Number.isInteger(n) && n >= 2, `no chart of groups of ${n}`);
   const d2 = meanRange(n);
   const d3 = rangeSpread(n);
   const c4 = meanSpread(n);

@@ -70,11 +70,11 @@ function oneSided({ allowance, limit }: CusumRule, shift: number): number {
   )![0]!;
 }
 
-/** The limit at which false alarms lie so many readings apart on average. */
-export const cusumLimitFor = (runLength: number, allowance: number): number =>
+/** The limit at which false alarms lie so many readings apart on average; undefined where none from 0.5 to 15 does. */
+export const cusumLimitFor = (runLength: number, allowance: number): number | undefined =>
   findRoot({
     f: (limit) => Math.log(cusumRunLength({ allowance, limit }, 0) / runLength),
     low: 0.5,
     high: 15,
     tolerance: 1e-6,
-  })!;
+  });

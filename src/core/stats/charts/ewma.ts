@@ -52,11 +52,11 @@ export function ewmaRunLength({ weight, width }: Pick<EwmaChart, 'weight' | 'wid
   return nodes.reduce((sum, node, j) => sum + node.weight * kernel(0, node.at) * lengths[j]!, 1);
 }
 
-/** The width at which false alarms lie so many readings apart on average. */
-export const ewmaWidthFor = (runLength: number, weight: number): number =>
+/** The width at which false alarms lie so many readings apart on average; undefined where none from 0.5 to 6 does. */
+export const ewmaWidthFor = (runLength: number, weight: number): number | undefined =>
   findRoot({
     f: (width) => Math.log(ewmaRunLength({ weight, width }, 0) / runLength),
     low: 0.5,
     high: 6,
     tolerance: 1e-6,
-  })!;
+  });

@@ -17,7 +17,10 @@ export function rulesRunLength(rules: readonly ZoneRule[], shift: number): numbe
   return solved(moves, chances);
 }
 
-/** The width of the outermost rule at which false alarms of the whole set lie so many points apart. */
+/**
+ * The width of the outermost rule at which false alarms of the whole set lie so many points apart; undefined where the
+ * other rules alone alarm more often.
+ */
 export function outerWidthFor(runLength: number, others: readonly ZoneRule[]): number | undefined {
   return findRoot({
     f: (sigmas) =>
