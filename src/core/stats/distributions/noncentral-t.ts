@@ -37,7 +37,7 @@ export function noncentralTQuantile(share: number, at: NoncentralT): number {
  */
 export function overSpread(degrees: number, f: (s: number) => number, tolerance = 1e-12): number {
   const half = degrees / 2;
-  // The density of s at s is 2 half s^(degrees - 1) ..., a Poisson term in half s^2 but for its first factor.
+  // With h half of the degrees: 2 h^h s^(2h-1) exp(-h s^2) / Gamma(h), a Poisson term times 2h/s.
   const density = (s: number): number => (s === 0 ? 0 : (2 * half * poissonTerm(half, half * s * s)) / s);
   const width = 1 / Math.sqrt(2 * degrees);
   const low = Math.max(0, 1 - FAR * width);
