@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { compareRules, inHindsight } from '../../bench/index.js';
 import { seededChance } from '../../src/core/foundation/index.js';
@@ -11,16 +10,10 @@ import {
   ruleGain,
   SIMULATED_MACHINES,
 } from '../../src/core/winding/index.js';
+import { qualityRows } from './data/quality-rows.js';
 
-/** Rows under the heading of a file of the collection, comments left out. */
-function rowsOf(file: string): readonly (readonly string[])[] {
-  const text = readFileSync(new URL(`data/quality/${file}`, import.meta.url), 'utf8');
-  return text
-    .split('\n')
-    .filter((line) => line !== '' && !line.startsWith('#'))
-    .slice(1)
-    .map((line) => line.split(','));
-}
+const rowsOf = (file: string): readonly (readonly string[])[] =>
+  qualityRows(file).map((row) => Object.values(row));
 
 const RULES: Readonly<Record<string, PublishedRule>> = {
   harmonic: { kind: 'harmonic' },

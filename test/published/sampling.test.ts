@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { seededChance } from '../../src/core/foundation/index.js';
 import {
   acceptance,
   type CodeLetter,
@@ -235,6 +236,34 @@ describe('the cheapest plan', () => {
     // Looking at all by accepting only on none bad in all of them costs the same as a sample that always refuses.
     expect(plan.cost).toBeCloseTo(size === 0 ? 144 * share * 50 : 144, 0);
     if (size === 0) expect(plan.size).toBe(0);
+  });
+
+  it('is the cheapest of all there are, each reckoned anew', () => {
+    const chance = seededChance(6);
+    for (let round = 0; round < 40; round++) {
+      const weight = chance.next();
+      const asked = {
+        lot: chance.whole(2, 24),
+        look: 0.1 + 3 * chance.next(),
+        escape: 100 * chance.next(),
+        incoming: [
+          { share: 0.05 * chance.next(), weight },
+          { share: 0.6 * chance.next(), weight: 1 - weight },
+        ],
+      };
+      const costOf = (size: number, acceptUpTo: number): number =>
+        asked.incoming.reduce((sum, { share, weight: often }) => {
+          const accepted = size === 0 ? 1 : acceptance({ size, acceptUpTo }, share, 'process');
+          const passed = (asked.lot - size) * accepted;
+          const sorted = (asked.lot - size) * (1 - accepted);
+          return sum + often * ((size + sorted) * asked.look + passed * share * asked.escape);
+        }, 0);
+      let least = costOf(0, 0);
+      for (let size = 1; size <= asked.lot; size++)
+        for (let acceptUpTo = 0; acceptUpTo < size; acceptUpTo++)
+          least = Math.min(least, costOf(size, acceptUpTo));
+      expect(cheapestPlan(asked).cost).toBeCloseTo(least, 9);
+    }
   });
 
   it('mixed lots are worth a sample, and no plan near it is cheaper', () => {
