@@ -69,6 +69,7 @@ export * from './use-cases/orders.js';
 export * from './use-cases/packing.js';
 export {
   abandonRun,
+  acknowledgeCautions,
   changeSpool,
   closeRun,
   holdLot,

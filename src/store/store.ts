@@ -38,6 +38,7 @@ export interface ReadTransaction {
   readonly records: RecordReader;
   readonly ledger: LedgerReader;
   readonly readings: ReadingReader;
+  readonly cautionReadings: CautionReadingReader;
   readonly journal: JournalReader;
   readonly events: EventReader;
   readonly access: AccessReader;
@@ -49,6 +50,7 @@ export interface Transaction extends ReadTransaction {
   readonly records: RecordWriter;
   readonly ledger: LedgerWriter;
   readonly readings: ReadingWriter;
+  readonly cautionReadings: CautionReadingWriter;
   readonly journal: JournalWriter;
   readonly events: EventWriter;
   readonly access: AccessWriter;
@@ -275,6 +277,33 @@ export interface ReadingWriter extends ReadingReader {
   setVerdict(id: string, verdict: TrialString['verdict']): Promise<void>;
   addMeasurements(rows: readonly Measurement[]): Promise<void>;
   addTally(row: Tally): Promise<void>;
+}
+
+/* ---- cautions that were read, append only ---- */
+
+export interface CautionReading {
+  readonly id: string;
+  readonly personId: string;
+  readonly machineId: string;
+  readonly cautions: readonly string[];
+  /** Which words they had. */
+  readonly edition: number;
+  readonly at: string;
+}
+
+export interface CautionReadingReader {
+  /** Newest first where no order is given. */
+  list(query: {
+    readonly machineId?: string;
+    readonly personId?: string;
+    readonly after?: string;
+    readonly limit: number;
+    readonly order?: 'newest' | 'oldest';
+  }): Promise<Page<CautionReading>>;
+}
+
+export interface CautionReadingWriter extends CautionReadingReader {
+  add(row: CautionReading): Promise<void>;
 }
 
 /* ---- journal and events ---- */

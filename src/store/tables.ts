@@ -15,6 +15,7 @@ export interface Tables extends LedgerTables {
   readonly trial_strings: TrialStringRow;
   readonly measurements: MeasurementRow;
   readonly tallies: TallyRow;
+  readonly caution_readings: CautionReadingRow;
   readonly journal: JournalRow;
   readonly journal_touched: JournalTouchedRow;
   readonly events: EventRow;
@@ -87,6 +88,16 @@ export interface TallyRow {
   count: number;
   at: string;
   by: string;
+}
+
+export interface CautionReadingRow {
+  id: string;
+  person_id: string;
+  machine_id: string;
+  /** JSON. */
+  cautions: string;
+  edition: number;
+  at: string;
 }
 
 export interface JournalRow {

@@ -1,4 +1,5 @@
 import { createAccess } from './access.js';
+import { createCautionReadings } from './caution-readings.js';
 import type { Dialect } from './dialect.js';
 import { createEvents } from './events.js';
 import { createJournal } from './journal.js';
@@ -21,6 +22,7 @@ export const createTransaction = (
   records: createRecords(trx, dialect, checkBody),
   ledger: createLedger(trx as unknown as Parameters<typeof createLedger>[0]),
   readings: createReadings(trx),
+  cautionReadings: createCautionReadings(trx),
   journal: createJournal(trx),
   events: createEvents(trx),
   access: createAccess(trx),

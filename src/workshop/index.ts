@@ -51,6 +51,7 @@ export { unpickString } from './packing/unpick-string.js';
 export { voidPack } from './packing/void-pack.js';
 export { type AnswerOf, type Ask, type Asked, type Performer, perform, performMany } from './perform.js';
 export { abandonRun } from './production/abandon-run.js';
+export { acknowledgeCautions } from './production/acknowledge-cautions.js';
 export { changeSpool } from './production/change-spool.js';
 export { closeRun } from './production/close-run.js';
 export { holdLot, releaseLot, scrapLot } from './production/judge-lot.js';
@@ -95,6 +96,7 @@ export type { Actor, AnyUseCase, UseCase, Work, WorkshopFault } from './use-case
 export { useCase } from './use-case.js';
 export { cardOfRequest, type RequestToPrint } from './views/card-of-request.js';
 export { type LabelsSeen, labelOfPack, labelsOfOrder } from './views/labels-seen.js';
+export { myCautions } from './views/my-cautions.js';
 export { needsSeen } from './views/needs.js';
 export { packingSeen } from './views/packing-seen.js';
 export { pastDialIns } from './views/past-dial-ins.js';

@@ -21,6 +21,12 @@ export function watched(tx: Transaction): Watched {
       records: watchedRecords(tx.records, note),
       ledger: watchedLedger(tx.ledger, note),
       readings: watchedReadings(tx.readings, note),
+      cautionReadings: overlaid(tx.cautionReadings, {
+        add: async (row) => {
+          await tx.cautionReadings.add(row);
+          note('caution-reading', row.id);
+        },
+      }),
     }),
     touched: () => [...noted.values()],
   };

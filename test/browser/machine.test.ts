@@ -37,6 +37,10 @@ describeInBrowser('a winder’s day at the machine', () => {
     expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: 'On to the spools' }).click();
 
+    // This winder was never at this machine: the cautions are read first, once, by one touch.
+    await page.getByText(`Your first run at ${machine.body.name}`).waitFor();
+    await page.getByText('Read the cautions above first').waitFor();
+
     // A scanner types wherever the focus is not in a field.
     const wrong = await spoolNot(wires, owner);
     await scan(page, wrong.body.name);
@@ -44,11 +48,21 @@ describeInBrowser('a winder’s day at the machine', () => {
     expect(await page.getByRole('button', { name: 'Start the run' }).isDisabled()).toBe(true);
     for (const wireId of wires) await scan(page, (await spoolOf(wireId, owner)).body.name);
     await page.getByText('Right wire').waitFor();
+    expect(await page.getByRole('button', { name: 'Start the run' }).isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'I have read them' }).click();
+    await page.getByText('you have read them at this machine').waitFor();
+    await page.getByRole('button', { name: 'Show the cautions in full' }).click();
+    await page.getByText('No gloves at a turning spindle.').waitFor();
+    await page.getByRole('button', { name: 'Close the cautions' }).click();
     expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: 'Start the run' }).click();
     await page.getByText('Running').first().waitFor();
     await allSent(page);
-    expect((await get(owner, run.id)).state).toBe('running');
+    const started = await get(owner, run.id);
+    expect(started.state).toBe('running');
+    const { items: read } = await answered(owner.read('caution-readings', { machineId: machine.id }));
+    expect(read[0]).toMatchObject({ personId: started.body.winderId, machineId: machine.id });
+    expect(read[0]?.cautions).toContain('rotating-spindle');
 
     // Two trial strings, measured as the sheet says; the micrometer types, nobody touches the screen between.
     for (const number of [1, 2]) {

@@ -1,6 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import type { BodyOf } from '../../src/contract/index.js';
-import type { JournalEntry, Measurement, NewEvent, Tally, Transaction } from '../../src/store/index.js';
+import type {
+  CautionReading,
+  JournalEntry,
+  Measurement,
+  NewEvent,
+  Tally,
+  Transaction,
+} from '../../src/store/index.js';
 
 /** A moment of the invented days in these tests. */
 export const at = (minute: number): string => new Date(Date.UTC(2031, 2, 3, 8, minute)).toISOString();
@@ -144,5 +151,19 @@ export const journalEntry = (changes: Partial<JournalEntry> = {}): JournalEntry 
   useCase: 'save-bin',
   input: { name: 'A-1' },
   touched: [],
+  ...changes,
+});
+
+export const cautionReading = (
+  machineId: string,
+  personId: string,
+  changes: Partial<CautionReading> = {},
+): CautionReading => ({
+  id: randomUUID(),
+  machineId,
+  personId,
+  cautions: ['rotating-spindle', 'local-rules'],
+  edition: 1,
+  at: at(7),
   ...changes,
 });

@@ -2,7 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { RECORD_KINDS } from '../../src/contract/index.js';
 import { openStore, type Store, type TableRow } from '../../src/store/index.js';
 import { ask, engines } from './harness.js';
-import { at, event, insertRun, journalEntry, measurement, movement, personBody, tally } from './samples.js';
+import {
+  at,
+  cautionReading,
+  event,
+  insertRun,
+  journalEntry,
+  measurement,
+  movement,
+  personBody,
+  tally,
+} from './samples.js';
 
 const all = engines();
 
@@ -26,6 +36,8 @@ async function fillShop(store: Store): Promise<void> {
       measurement(runId, { value: 1e-300, placeM: null, rotationDeg: 1 / 3 }),
     ]);
     await tx.readings.addTally(tally(runId));
+    const machineId = (await tx.records.get('run', runId))!.body.machineId;
+    await tx.cautionReadings.add(cautionReading(machineId, person.id));
     for (let index = 0; index < 12; index++) await tx.ledger.post(movement(`bin ${index}`));
     await tx.journal.append(journalEntry({ touched: [{ kind: 'run', id: runId, version: 1 }] }));
     await tx.events.append(Array.from({ length: 25 }, (_, index) => event(`e${index}`)));

@@ -1,6 +1,7 @@
 import Type, { type TSchema } from 'typebox';
 import { id, instant } from '../records/bodies.js';
 import { closed, oneOf, text } from '../schemas/pieces.js';
+import { caution } from '../schemas/set-up-sheet.js';
 
 /** A part of a long list. */
 export const pageAnswer = <Item extends TSchema>(item: Item) =>
@@ -68,6 +69,24 @@ export const tallyAnswer = closed({
   count: Type.Integer(),
   at: instant,
   by,
+});
+
+const cautionsRead = {
+  cautions: Type.Array(caution),
+  edition: Type.Integer({ description: 'which words the cautions had' }),
+};
+
+export const myCautionsAnswer = closed({
+  acknowledged: Type.Array(closed({ ...cautionsRead, on: text('a day, YYYY-MM-DD') })),
+  lastStart: Type.Optional(text('when one last started a run there, YYYY-MM-DD')),
+});
+
+export const cautionReadingAnswer = closed({
+  id,
+  personId: id,
+  machineId: id,
+  ...cautionsRead,
+  at: instant,
 });
 
 export const journalAnswer = closed({

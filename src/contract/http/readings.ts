@@ -3,10 +3,12 @@ import type { Permission } from '../permissions.js';
 import { closed } from '../schemas/pieces.js';
 import {
   balanceAnswer,
+  cautionReadingAnswer,
   journalAnswer,
   lifeAnswer,
   measurementAnswer,
   movementAnswer,
+  myCautionsAnswer,
   pageAnswer,
   tallyAnswer,
   trialStringAnswer,
@@ -19,10 +21,12 @@ import { pastDialInAnswer, pastDialInsQuery } from './past-dial-ins.js';
 import { planViewAnswer, planViewQuery } from './plan-view.js';
 import {
   balancesQuery,
+  cautionReadingsQuery,
   journalQuery,
   livesQuery,
   measurementsQuery,
   movementsQuery,
+  myCautionsQuery,
   talliesQuery,
   trialStringsQuery,
 } from './queries.js';
@@ -77,6 +81,18 @@ export const READINGS = {
     permission: 'run.read',
     query: talliesQuery,
     answer: pageAnswer(tallyAnswer),
+  }),
+  'my-cautions': reading({
+    summary: 'Which cautions one has acknowledged at a machine, and when one last started a run there.',
+    permission: 'run.read',
+    query: myCautionsQuery,
+    answer: myCautionsAnswer,
+  }),
+  'caution-readings': reading({
+    summary: 'A page of who acknowledged which cautions at which machine, newest first.',
+    permission: 'journal.read',
+    query: cautionReadingsQuery,
+    answer: pageAnswer(cautionReadingAnswer),
   }),
   journal: reading({
     summary: 'A page of who did what, newest first.',

@@ -1,6 +1,17 @@
 import Type from 'typebox';
 import { closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
 
+export const caution = oneOf([
+  'rotating-spindle',
+  'wire-whip',
+  'sharp-ends',
+  'nickel-skin',
+  'metal-dust',
+  'lock-out',
+  'local-rules',
+  'flatten-round-core',
+]);
+
 const bound = closed(
   {
     upperN: positive('N'),
@@ -117,17 +128,6 @@ export const setUpSheet = closed({
     rotationsDeg: Type.Array(notNegative('degrees')),
     why: oneOf(['hex-corners-and-flats', 'round-ovality']),
   }),
-  cautions: Type.Array(
-    oneOf([
-      'rotating-spindle',
-      'wire-whip',
-      'sharp-ends',
-      'nickel-skin',
-      'metal-dust',
-      'lock-out',
-      'local-rules',
-      'flatten-round-core',
-    ]),
-  ),
+  cautions: Type.Array(caution),
   looseTail: Type.Optional(closed({ tailM: positive('m'), speedMPerS: positive('m/s') })),
 });

@@ -2,6 +2,7 @@ import Type from 'typebox';
 import { BODIES, id, instant } from '../records/bodies.js';
 import { recordSchema } from '../records/record-schema.js';
 import { closed, notNegative, oneOf, positive, stringSpec, text, wholeFrom } from '../schemas/pieces.js';
+import { caution } from '../schemas/set-up-sheet.js';
 import { defineUseCase } from '../use-case.js';
 import { expectedVersion } from './shop.js';
 import { reason } from './stock.js';
@@ -55,6 +56,20 @@ export const startRun = defineUseCase({
   path: '/runs/start',
   input: closed({ ...ofRun, spoolIds: Type.Array(id, { minItems: 1, maxItems: 8, uniqueItems: true }) }),
   output: recordSchema('run'),
+});
+
+export const acknowledgeCautions = defineUseCase({
+  name: 'acknowledge-cautions',
+  summary: 'Say that one has read the cautions of a machine’s run',
+  permission: 'run.work',
+  path: '/cautions/acknowledge',
+  input: closed({
+    id,
+    machineId: id,
+    cautions: Type.Array(caution, { minItems: 1, maxItems: 20, uniqueItems: true }),
+    edition: wholeFrom(1, 'which words the cautions had'),
+  }),
+  output: closed({ id, at: instant }),
 });
 
 export const pauseRun = defineUseCase({

@@ -1,4 +1,5 @@
-export type { Caution } from './cautions.js';
+export { type Caution, cautionsFor } from './cautions.js';
+export { CAUTIONS_EDITION, type CautionsKnown, cautionsToRead } from './cautions-known.js';
 export { type ChangedPart, type ChangeOverWork, changeOver } from './change-over.js';
 export { type DialFault, type DialSetting, dialForPitch, isDialTableUsable } from './dial-for-pitch.js';
 export { dialInAdvice } from './dial-in/advice.js';

@@ -17,6 +17,7 @@ import {
   daySeen,
   localClock,
   machineWearSeen,
+  myCautions,
   needsSeen,
   packingSeen,
   pastDialIns,
@@ -84,6 +85,9 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'past-dial-ins': async (tx, { machineId }) => ({ items: await pastDialIns(tx, machineId) }),
   measurements: ({ readings }, query) => readings.measurements(paged(query)),
   tallies: ({ readings }, query) => readings.tallies(paged(query)),
+  'my-cautions': (tx, { machineId }, { actor }) => myCautions(tx, { machineId, personId: actor.personId }),
+  'caution-readings': async ({ cautionReadings }, query) =>
+    (await cautionReadings.list(paged(query))) as ReadingAnswer<'caution-readings'>,
   journal: ({ journal }, query) => journal.list(paged(query)),
   lives: async () => ({ items: Object.values(LIVES) }),
   now: (tx, _query, { now }) => shopNow(tx, now),

@@ -12,4 +12,5 @@ const READINGS: Readonly<Record<string, Permission>> = {
   measurement: 'run.read',
   'trial-string': 'run.read',
   tally: 'run.read',
+  'caution-reading': 'run.read',
 };

@@ -7,6 +7,8 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   movements: ['movement'],
   'trial-strings': ['trial-string'],
   'past-dial-ins': ['run', 'machine', 'recipe', 'settings'],
+  'my-cautions': ['caution-reading'],
+  'caution-readings': ['caution-reading'],
   measurements: ['measurement'],
   tallies: ['tally'],
   journal: 'all',

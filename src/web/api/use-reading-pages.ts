@@ -7,7 +7,7 @@ import {
 import type { ReadingAnswer, ReadingQuery } from '../../contract/index.js';
 import { client, orRefused } from './client.js';
 
-type Paged = 'movements' | 'journal' | 'measurements' | 'tallies';
+type Paged = 'movements' | 'journal' | 'measurements' | 'tallies' | 'caution-readings';
 
 /** A long reading page after page, newest first: `fetchNextPage` brings the next. */
 export const useReadingPages = <Name extends Paged>(

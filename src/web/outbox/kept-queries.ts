@@ -24,6 +24,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'balances',
   'trial-strings',
   'past-dial-ins',
+  'my-cautions',
   'tallies',
   'measurements',
   'machine',

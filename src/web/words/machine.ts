@@ -60,6 +60,22 @@ export const MACHINE_WORDS = wordsIn({
   },
 });
 
+/** Cautions where a hand is about to act. */
+export const CAUTION_WORDS = wordsIn({
+  en: {
+    first: (machine: string) =>
+      `Your first run at ${machine}: read these, then say so once. The shop writes down that you did. Where local rules or your training say more, they go first.`,
+    again: (machine: string) =>
+      `It is long since you were at ${machine}, or the words have changed: read these, then say so.`,
+    more: 'This kind of run brings cautions that you have not read at this machine: those marked as new.',
+    read: 'I have read them',
+    entered: (machine: string) => `Cautions read at ${machine}`,
+    known: 'you have read them at this machine',
+    show: 'Show the cautions in full',
+    hide: 'Close the cautions',
+  },
+});
+
 /** Spools on and off. */
 export const SPOOL_WORDS = wordsIn({
   en: {
@@ -78,6 +94,7 @@ export const SPOOL_WORDS = wordsIn({
     none: (wire: string) => `No spool of ${wire} is on the shelf.`,
     handsCaution: 'Spindle at rest and locked out while you thread wire. Hold both ends: wire springs.',
     start: 'Start the run',
+    startUnread: 'Read the cautions above first, and say so.',
     startLacks: (wires: string) => `Still missing: ${wires}.`,
     started: (run: string) => `Started ${run}`,
     wrongWire: 'Wrong wire',

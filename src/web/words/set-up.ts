@@ -4,6 +4,7 @@ import { wordsIn } from './language.js';
 export const SET_UP_WORDS = wordsIn({
   en: {
     cautions: 'Before your hands go near the machine',
+    newCaution: 'New',
     wrap: 'Wrap',
     wrapLayer: (layer: number, of: number) => `Wrap layer ${layer} of ${of}`,
     titled: (what: string, wire: string, size: string) => `${what}: ${wire}, ${size}`,

@@ -152,6 +152,14 @@ export const SHOP_WORDS = wordsIn({
       notSaid: 'not said',
     },
 
+    cautions: {
+      title: 'Cautions read here',
+      lead: 'Who said at this machine that they had read the cautions of its runs. Asked at the first run of each person, where a kind of run brings new ones, and after more than a year away.',
+      what: 'who read the cautions',
+      none: 'Nobody yet.',
+      more: 'Show more',
+      columns: { who: 'Who', at: 'When', which: 'Which' },
+    },
     machine: {
       kinds: {
         servo: 'winder, driven by numbers',

@@ -76,6 +76,7 @@ async function openBook(
     usedMg: new Map(),
     lots: grouped(await lotsOf(tx), (lot) => lot.stringKey),
     works: new Map(),
+    cautionsRead: new Map(),
     orders: [],
     letters: [],
     complaints: [],

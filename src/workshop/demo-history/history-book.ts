@@ -3,7 +3,7 @@ import type { Shop } from '../../core/day/index.js';
 import type { CalendarDate, Chance } from '../../core/foundation/index.js';
 import type { PlayerRequest } from '../../core/orders/index.js';
 import type { StringSpec } from '../../core/sets/index.js';
-import type { StringWork } from '../../core/winding/index.js';
+import type { Caution, StringWork } from '../../core/winding/index.js';
 import type { Order } from '../packing/packs-of-order.js';
 
 /** What the people of the history know as they go, and what is truly so. The store alone has the records. */
@@ -30,6 +30,8 @@ export interface HistoryBook {
   readonly lots: Map<string, ShopLot[]>;
   /** What making a kind on a machine takes, once it was worked out. */
   readonly works: Map<string, StringWork | undefined>;
+  /** Cautions that the winder of a machine has acknowledged there, by the file's name of the machine. */
+  readonly cautionsRead: Map<string, readonly Caution[]>;
   /** Open orders, those due first before the others. */
   readonly orders: Order[];
   readonly letters: (LetterToCome & {

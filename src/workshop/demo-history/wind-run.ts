@@ -15,6 +15,8 @@ import {
 } from '../../../demo/index.js';
 import type { InputOf } from '../../contract/index.js';
 import { addDays } from '../../core/foundation/index.js';
+import { CAUTIONS_EDITION, cautionsFor } from '../../core/winding/index.js';
+import { acknowledgeCautions } from '../production/acknowledge-cautions.js';
 import { changeSpool } from '../production/change-spool.js';
 import { closeRun } from '../production/close-run.js';
 import { planRun } from '../production/plan-run.js';
@@ -107,7 +109,7 @@ export function actsOfBeginning(day: HistoryDay, hand: RunInHand, startMinute: n
   const setUp = isWound ? 24 : 8;
   const at = (minute: number, work: Act['work']): Act => ({ minute, by, work });
   return [
-    at(startMinute, (shop) => start(shop, hand)),
+    at(startMinute, (shop) => start(shop, day.book, hand)),
     ...Array.from({ length: trials }, (_, trial) =>
       at(startMinute + setUp + 7 * trial, (shop) => tryString(shop, day, hand)),
     ),
@@ -128,11 +130,27 @@ async function plan(shop: InHand, { book, date }: HistoryDay, hand: RunInHand): 
   await shop.ask(planRun, { id: runId, name: hand.name, recipeId, machineId, spec, quantity });
 }
 
-async function start({ ask }: InHand, hand: RunInHand): Promise<void> {
+async function start(shop: InHand, book: HistoryBook, hand: RunInHand): Promise<void> {
+  const { ask } = shop;
+  await readCautions(shop, book, hand.run);
   const spoolIds = hand.run.spools.map(({ first }) => first.id);
   const started = await ask(startRun, { runId: hand.runId, expectedVersion: hand.version, spoolIds });
   hand.version = started.version;
   for (const { first } of hand.run.spools) first.machine = hand.run.machine;
+}
+
+/** Each winder works at machines of their own, and reads what is new there before the run. */
+async function readCautions({ ask }: InHand, book: HistoryBook, { machine, work }: RunToWind): Promise<void> {
+  const cautions = cautionsFor(work.construction);
+  const known = book.cautionsRead.get(machine) ?? [];
+  if (cautions.every((caution) => known.includes(caution))) return;
+  book.cautionsRead.set(machine, [...known, ...cautions]);
+  await ask(acknowledgeCautions, {
+    id: book.newId(),
+    machineId: book.ids.machine(machine),
+    cautions: [...cautions],
+    edition: CAUTIONS_EDITION,
+  });
 }
 
 /** A trial string: wound, measured, judged; and where it is far off, the dial is turned by what the reading says. */

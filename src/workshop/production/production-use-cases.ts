@@ -1,5 +1,6 @@
 import type { AnyUseCase } from '../use-case.js';
 import { abandonRun } from './abandon-run.js';
+import { acknowledgeCautions } from './acknowledge-cautions.js';
 import { changeSpool } from './change-spool.js';
 import { closeRun } from './close-run.js';
 import { holdLot, releaseLot, scrapLot } from './judge-lot.js';
@@ -16,6 +17,7 @@ export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
   saveRecipe,
   stepRecipe,
   planRun,
+  acknowledgeCautions,
   startRun,
   pauseRun,
   resumeRun,

@@ -8,6 +8,7 @@ import { ChooseMachine } from './choose-machine.js';
 import { useMyMachine } from './my-machine.js';
 import { RunRoom } from './run-room.js';
 import { RunsPart } from './runs-part.js';
+import { useMyCautions } from './use-cautions.js';
 import { useRunHeardOf } from './use-runs-here.js';
 
 /** One machine: what it runs and what comes next; or one of its runs, from the sheet to the close. */
@@ -20,6 +21,7 @@ export function MachineRoom({ runId }: { readonly runId: string | undefined }) {
   useAllRecords('bin');
   const { machineId, choose } = useMyMachine();
   useReading('past-dial-ins', { machineId: machineId ?? '' }, { enabled: machineId !== undefined });
+  useMyCautions(machineId);
   return (
     <Asked question={machines} what={words.what.machines}>
       {(all) => {

@@ -16,6 +16,7 @@ import { PauseButton } from './pause-button.js';
 import { RunState } from './run-state.js';
 import { SheetStep } from './sheet-step.js';
 import { StartRun } from './start-run.js';
+import { useCautions } from './use-cautions.js';
 import { type RunBook, useRunBook } from './use-run-book.js';
 import { useRunSheet } from './use-run-sheet.js';
 
@@ -37,6 +38,7 @@ export function RunRoom({ record, view }: RunRoomProps) {
   const words = useWords(MACHINE_WORDS);
   const book = useRunBook(record);
   const made = useRunSheet(book.run, view);
+  const cautions = useCautions(book.run, made.kind === 'sheet' ? made.sheet : undefined);
   const steps = STEPS[book.run.state] ?? [];
   const [chosen, setChosen] = useState<Step>();
   const mending = useMendedStep(record.id);
@@ -61,10 +63,12 @@ export function RunRoom({ record, view }: RunRoomProps) {
       ) : (
         <RunOver book={book} />
       )}
-      {step === 'sheet' && <SheetStep book={book} made={made} onOn={() => setChosen('spools')} />}
+      {step === 'sheet' && (
+        <SheetStep book={book} made={made} cautions={cautions} onOn={() => setChosen('spools')} />
+      )}
       {step === 'spools' &&
         (book.run.state === 'planned' ? (
-          <StartRun book={book} view={view} onStarted={() => setChosen('strings')} />
+          <StartRun book={book} view={view} cautions={cautions} onStarted={() => setChosen('strings')} />
         ) : (
           <ChangeSpool book={book} view={view} />
         ))}

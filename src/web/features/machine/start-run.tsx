@@ -9,20 +9,23 @@ import { useSound } from '../../parts/sound.js';
 import { StateMark } from '../../parts/state-mark.js';
 import { useWords } from '../../words/language.js';
 import { SPOOL_WORDS } from '../../words/machine.js';
+import { CautionsHere } from './cautions-here.js';
 import { findSpool, mountable, type SpoolFound } from './find-spool.js';
 import { SpoolChoices, SpoolLines } from './spool-choices.js';
 import { SpoolVerdict } from './spool-verdict.js';
+import type { CautionsOfRun } from './use-cautions.js';
 import type { RunBook } from './use-run-book.js';
 import { type WireOfRun, wireNamesOf, wiresOfRun } from './wire-names.js';
 
 interface StartRunProps {
   readonly book: RunBook;
   readonly view: ShopView;
+  readonly cautions: CautionsOfRun | undefined;
   readonly onStarted: () => void;
 }
 
 /** The wire goes on, spool by spool, each looked at before the run may start. */
-export function StartRun({ book: { run }, view, onStarted }: StartRunProps) {
+export function StartRun({ book: { run }, view, cautions, onStarted }: StartRunProps) {
   const words = useWords(SPOOL_WORDS);
   const sound = useSound();
   const start = useQueued('start-run');
@@ -42,6 +45,7 @@ export function StartRun({ book: { run }, view, onStarted }: StartRunProps) {
     sound.accepted();
     setChosen([...chosen, found.spool.id]);
   };
+  const areRead = cautions === undefined || cautions.toRead?.length === 0;
   const begin = async () => {
     const input = { runId: run.id, expectedVersion: run.version, spoolIds: [...chosen] };
     await start.enter(input, { label: words.started(name), place: `/machine?run=${run.id}` });
@@ -50,6 +54,7 @@ export function StartRun({ book: { run }, view, onStarted }: StartRunProps) {
   };
   return (
     <section aria-label={words.mountTitle} className={styles.part}>
+      {cautions && <CautionsHere cautions={cautions} />}
       <h2>{words.mountTitle}</h2>
       <p className={styles.caution}>{words.handsCaution}</p>
       <ScanBox label={words.scan} hint={words.scanHint} onScan={take} />
@@ -66,11 +71,12 @@ export function StartRun({ book: { run }, view, onStarted }: StartRunProps) {
         ))}
       </ul>
       <div className={styles.onward}>
+        {!areRead && <p>{words.startUnread}</p>}
         {lacking.length > 0 && <p>{words.startLacks(listInWords(lacking.map(wireOf)))}</p>}
         <Button
           kind="main"
           size="floor"
-          disabled={lacking.length > 0 || wires.length === 0}
+          disabled={lacking.length > 0 || wires.length === 0 || !areRead}
           onClick={() => void begin()}
         >
           {words.start}

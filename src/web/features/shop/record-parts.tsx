@@ -8,6 +8,7 @@ import { useShop } from '../../api/use-shop.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { SHOP_WORDS } from '../../words/shop.js';
+import { CautionReadingsPart } from './caution-readings-part.js';
 import { DialPlot } from './dial-plot.js';
 import { RecordsList } from './form/records-list.js';
 import { NEW_MACHINES, specsOfMachine } from './specs-of-machine.js';
@@ -54,20 +55,15 @@ export function MachinesPart() {
           body: NEW_MACHINES[kind],
         }))}
         specsOf={(body) => specsOfMachine(body, words)}
-        below={(body, record) =>
-          body?.kind === 'winder' && (
-            <>
-              {body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
-              {record && (
-                <WearPart
-                  machineId={record.id}
-                  machineName={record.body.name}
-                  isGear={body.drive === 'gear'}
-                />
-              )}
-            </>
-          )
-        }
+        below={(body, record) => (
+          <>
+            {body?.kind === 'winder' && body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
+            {body?.kind === 'winder' && record && (
+              <WearPart machineId={record.id} machineName={record.body.name} isGear={body.drive === 'gear'} />
+            )}
+            {record && <CautionReadingsPart machineId={record.id} />}
+          </>
+        )}
       />
     </>
   );
