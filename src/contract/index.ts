@@ -85,6 +85,9 @@ export {
   scrapLot,
   startRun,
   stepRecipe,
+  voidMeasurement,
+  voidTally,
+  voidTrialString,
 } from './use-cases/production.js';
 export * from './use-cases/shop.js';
 export {

@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import type { ReadingReader, StringReadings } from './store.js';
 import type { Sql } from './tables.js';
+import { isAmongStanding } from './voided-entries.js';
 
 interface Row {
   readonly run_id: string;
@@ -26,7 +27,7 @@ export async function readingsByString(
       select run_id, trial_string_id, quantity, min(at) as first_at, min(instrument) as instrument, count(*) as readings,
         count(distinct rotation_deg) as rotations, avg(value) as mean
       from measurements
-      where at >= ${since}
+      where at >= ${since} and ${isAmongStanding(sql.ref('id'))} and ${isAmongStanding(sql.ref('trial_string_id'))}
       group by run_id, trial_string_id, case when trial_string_id is null then at else '' end, quantity,
         case when rotation_deg is null then 0 else 1 end
     ) g

@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
 import { readingsByString } from './readings-by-string.js';
@@ -5,15 +6,18 @@ import { runsDialledIn } from './runs-dialled-in.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
 import { Taken } from './store-faults.js';
 import type { MeasurementRow, Sql, TallyRow, TrialStringRow } from './tables.js';
+import { createVoidedEntries, isNotVoided } from './voided-entries.js';
 
 /** Readings of the floor within one transaction: added, never changed, but for the verdict on a trial string. */
 export function createReadings(trx: Sql): ReadingWriter {
   return {
+    ...createVoidedEntries(trx),
     trialStrings: async (runId) => {
       const rows = await trx
         .selectFrom('trial_strings')
         .selectAll()
         .where('run_id', '=', runId)
+        .where(isNotVoided(sql.ref('trial_strings.id')))
         .orderBy('number')
         .execute();
       return rows.map(asTrialString);
@@ -25,6 +29,8 @@ export function createReadings(trx: Sql): ReadingWriter {
         .selectFrom('measurements')
         .selectAll()
         .$if(query.runId !== undefined, (rows) => rows.where('run_id', '=', query.runId!))
+        .where(isNotVoided(sql.ref('measurements.id')))
+        .where(isNotVoided(sql.ref('measurements.trial_string_id')))
         .where(behind(walk))
         .orderBy(inOrder(walk))
         .limit(rowsToFetch(walk))
@@ -38,6 +44,7 @@ export function createReadings(trx: Sql): ReadingWriter {
         .selectAll()
         .$if(query.runId !== undefined, (rows) => rows.where('run_id', '=', query.runId!))
         .$if(query.lotId !== undefined, (rows) => rows.where('lot_id', '=', query.lotId!))
+        .where(isNotVoided(sql.ref('tallies.id')))
         .where(behind(walk))
         .orderBy(inOrder(walk))
         .limit(rowsToFetch(walk))
@@ -45,6 +52,18 @@ export function createReadings(trx: Sql): ReadingWriter {
       return pageOf(rows, walk, asTally);
     },
     readingsByString: (query) => readingsByString(trx, query),
+    tally: async (id) => {
+      const row = await trx.selectFrom('tallies').selectAll().where('id', '=', id).executeTakeFirst();
+      return row && asTally(row);
+    },
+    measurement: async (id) => {
+      const row = await trx.selectFrom('measurements').selectAll().where('id', '=', id).executeTakeFirst();
+      return row && asMeasurement(row);
+    },
+    trialString: async (id) => {
+      const row = await trx.selectFrom('trial_strings').selectAll().where('id', '=', id).executeTakeFirst();
+      return row && asTrialString(row);
+    },
     addTrialString: (row) => addTrialString(trx, row),
     setVerdict: async (id, verdict) => {
       const { numUpdatedRows } = await trx

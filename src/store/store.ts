@@ -230,6 +230,18 @@ export interface Tally {
   readonly by: string;
 }
 
+/** An entry that was taken back. The entry itself stays; no list of the floor's readings has it any more. */
+export interface VoidedEntry {
+  readonly id: string;
+  readonly ofKind: 'tally' | 'measurement' | 'trial-string';
+  readonly entryId: string;
+  readonly runId: string | null;
+  readonly lotId: string | null;
+  readonly reason: string;
+  readonly at: string;
+  readonly by: string;
+}
+
 /** All readings of one quantity of one string. Strings that are no trial are told apart by the moment of writing down. */
 export interface StringReadings {
   readonly runId: string;
@@ -255,6 +267,7 @@ export interface ReadingQuery {
   readonly order?: 'newest' | 'oldest';
 }
 
+/** What was taken back is in none of these lists, nor is what was measured of a trial string that was. */
 export interface ReadingReader {
   /** In the order of their numbers. */
   trialStrings(runId: string): Promise<readonly TrialString[]>;
@@ -270,6 +283,13 @@ export interface ReadingReader {
   tallies(query: ReadingQuery & { readonly lotId?: string }): Promise<Page<Tally>>;
   /** What was measured of every string, readings of one quantity taken together; oldest first. `since`: read then or later. */
   readingsByString(query: { readonly since?: string }): Promise<readonly StringReadings[]>;
+  /** By its id, taken back or not. */
+  tally(id: string): Promise<Tally | undefined>;
+  measurement(id: string): Promise<Measurement | undefined>;
+  trialString(id: string): Promise<TrialString | undefined>;
+  /** What was taken back of a run or of a lot, oldest first. */
+  voidedEntries(of: { readonly runId?: string; readonly lotId?: string }): Promise<readonly VoidedEntry[]>;
+  voidOf(entryId: string): Promise<VoidedEntry | undefined>;
 }
 
 export interface ReadingWriter extends ReadingReader {
@@ -277,6 +297,8 @@ export interface ReadingWriter extends ReadingReader {
   setVerdict(id: string, verdict: TrialString['verdict']): Promise<void>;
   addMeasurements(rows: readonly Measurement[]): Promise<void>;
   addTally(row: Tally): Promise<void>;
+  /** Takes an entry back; once each. */
+  voidEntry(row: VoidedEntry): Promise<void>;
 }
 
 /* ---- cautions that were read, append only ---- */

@@ -15,6 +15,7 @@ export interface Tables extends LedgerTables {
   readonly trial_strings: TrialStringRow;
   readonly measurements: MeasurementRow;
   readonly tallies: TallyRow;
+  readonly voided_entries: VoidedEntryRow;
   readonly caution_readings: CautionReadingRow;
   readonly journal: JournalRow;
   readonly journal_touched: JournalTouchedRow;
@@ -86,6 +87,17 @@ export interface TallyRow {
   outcome: string;
   reason: string;
   count: number;
+  at: string;
+  by: string;
+}
+
+export interface VoidedEntryRow {
+  id: string;
+  of_kind: string;
+  entry_id: string;
+  run_id: string | null;
+  lot_id: string | null;
+  reason: string;
   at: string;
   by: string;
 }

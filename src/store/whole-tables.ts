@@ -13,6 +13,7 @@ const PRIMARY_KEYS: readonly (readonly [table: string, key: readonly string[]])[
   ['trial_strings', ['id']],
   ['measurements', ['id']],
   ['tallies', ['id']],
+  ['voided_entries', ['id']],
   ['caution_readings', ['id']],
   ['movements', ['number']],
   ['movement_entries', ['movement_number', 'line']],

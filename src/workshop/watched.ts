@@ -77,6 +77,10 @@ const watchedReadings = (readings: Transaction['readings'], note: Note): Transac
       await readings.addMeasurements(rows);
       for (const { runId } of rows) note('measurement', runId);
     },
+    voidEntry: async (row) => {
+      await readings.voidEntry(row);
+      note(row.ofKind, row.runId ?? row.lotId ?? row.entryId);
+    },
     addTally: async (row) => {
       await readings.addTally(row);
       note('tally', row.runId ?? row.lotId ?? row.id);

@@ -103,6 +103,32 @@ describeInBrowser('dialling in', () => {
     expect(new Set(trials.map(({ setting }) => setting)).size).toBeGreaterThan(1);
     const { items } = await answered(owner.read('measurements', { runId: run.id, limit: 500 }));
     expect(items).toHaveLength(6 * trials.length);
+
+    // Taken back without a line, though the shop has it: the last reading, and from the list the whole string.
+    await page.context().setOffline(true);
+    await page.getByText('No line').waitFor();
+    await page.getByRole('button', { name: /^Undo: .*°: / }).click();
+    await page.getByText(/^Taken back: .*The shop keeps both/).waitFor();
+    await page.getByText('5 of 7 readings').waitFor();
+    const last = trials.at(-1)?.number ?? 0;
+    await page.getByRole('button', { name: `Show what was entered of String ${last}` }).click();
+    await page.getByRole('button', { name: `Take back: Trial string ${last}` }).click();
+    await page.getByRole('rowheader', { name: `String ${last}` }).waitFor({ state: 'detached' });
+    // Its number stays taken, and the dial-in goes on from the string before.
+    await page.getByRole('button', { name: 'New trial string' }).click();
+    await page.getByRole('rowheader', { name: `String ${last + 1}` }).waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.context().setOffline(false);
+    await allSent(page, 60_000);
+    const { items: left } = await answered(owner.read('trial-strings', { runId: run.id }));
+    expect(left.map(({ number }) => number)).toEqual([
+      ...trials.slice(0, -1).map(({ number }) => number),
+      last + 1,
+    ]);
+    const measured = await answered(owner.read('measurements', { runId: run.id, limit: 500 }));
+    expect(measured.items).toHaveLength(6 * (trials.length - 1));
+    const { items: voided } = await answered(owner.read('voided-entries', { runId: run.id }));
+    expect(voided.map(({ was }) => was.of)).toEqual(['measurement', 'trial-string']);
     house.complaints();
   });
 

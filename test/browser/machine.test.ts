@@ -101,7 +101,15 @@ describeInBrowser('a winder’s day at the machine', () => {
     await page.getByRole('button', { name: 'Undo: Scrap: kinked core' }).click();
     await page.getByText('Taken back: Scrap: kinked core').waitFor();
     await page.getByText(`5 of ${run.body.quantity} good`).waitFor();
+    // What the shop has already is taken back as well, from the list: a second entry voids it.
+    await page.getByRole('button', { name: 'end slipped' }).click();
+    await page.getByRole('button', { name: /^Undo: Scrap: end slipped/ }).waitFor();
+    await allSent(page);
+    await page.getByRole('button', { name: /^Show what was counted so far/ }).click();
     expect(await barriers(page)).toEqual([]);
+    await page.getByRole('button', { name: /^Take back: Scrap: end slipped/ }).click();
+    await page.getByRole('button', { name: /^Undo: Scrap: gap in the wrap/ }).waitFor();
+    await page.getByRole('button', { name: 'Close the list' }).click();
     expect(await widerBy(page)).toBe(0);
 
     // Paused, gone on with, closed: each builds on the one before, though none was answered when the next was entered.
@@ -129,6 +137,11 @@ describeInBrowser('a winder’s day at the machine', () => {
       'good',
       'scrap gap in the wrap',
     ]);
+    const voided = await answered(owner.read('voided-entries', { runId: run.id }));
+    expect(voided.items.map(({ was }) => was)).toMatchObject([{ of: 'tally', reason: 'end slipped' }]);
+    const desk = await house.visit(`/runs/${run.id}`, { as: 'owner' });
+    await desk.getByRole('heading', { name: 'Taken back' }).waitFor();
+    await desk.getByRole('cell', { name: 'a slip of the hand' }).waitFor();
     expectQuiet(house);
   });
 

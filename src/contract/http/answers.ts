@@ -71,6 +71,37 @@ export const tallyAnswer = closed({
   by,
 });
 
+/** What was taken back, with what it said. */
+export const voidedEntryAnswer = closed({
+  id,
+  entryId: id,
+  runId: orNull(id),
+  lotId: orNull(id),
+  reason: Type.String(),
+  at: instant,
+  by,
+  was: Type.Union([
+    closed({
+      of: Type.Literal('tally'),
+      station: oneOf(['winder', 'coiler']),
+      outcome: oneOf(['good', 'scrap']),
+      reason: Type.String(),
+      count: Type.Integer(),
+      at: instant,
+      by,
+    }),
+    closed({
+      of: Type.Literal('measurement'),
+      quantity: oneOf(['diameter', 'mass', 'length']),
+      value: Type.Number({ description: 'm or kg' }),
+      trialStringId: orNull(id),
+      at: instant,
+      by,
+    }),
+    closed({ of: Type.Literal('trial-string'), number: Type.Integer(), at: instant, by }),
+  ]),
+});
+
 const cautionsRead = {
   cautions: Type.Array(caution),
   edition: Type.Integer({ description: 'which words the cautions had' }),

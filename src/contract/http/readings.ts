@@ -12,6 +12,7 @@ import {
   pageAnswer,
   tallyAnswer,
   trialStringAnswer,
+  voidedEntryAnswer,
   wholeAnswer,
 } from './answers.js';
 import { calibrationAnswer, calibrationQuery } from './calibration.js';
@@ -29,6 +30,7 @@ import {
   myCautionsQuery,
   talliesQuery,
   trialStringsQuery,
+  voidedEntriesQuery,
 } from './queries.js';
 import {
   dayViewAnswer,
@@ -81,6 +83,12 @@ export const READINGS = {
     permission: 'run.read',
     query: talliesQuery,
     answer: pageAnswer(tallyAnswer),
+  }),
+  'voided-entries': reading({
+    summary: 'What was taken back of the entries of a run or of a lot, by whom and why; oldest first.',
+    permission: 'run.read',
+    query: voidedEntriesQuery,
+    answer: wholeAnswer(voidedEntryAnswer),
   }),
   'my-cautions': reading({
     summary: 'Which cautions one has acknowledged at a machine, and when one last started a run there.',

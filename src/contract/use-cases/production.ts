@@ -184,7 +184,11 @@ export const judgeTrialString = defineUseCase({
   summary: 'Call a trial string good or scrap',
   permission: 'run.work',
   path: '/runs/trial-strings/judge',
-  input: closed({ trialStringId: id, runId: id, verdict: oneOf(['good', 'scrap']) }),
+  input: closed({
+    trialStringId: id,
+    runId: id,
+    verdict: oneOf(['good', 'scrap', 'open'], '`open` takes the verdict back'),
+  }),
   output: trialString,
 });
 
@@ -225,6 +229,40 @@ export const recordTally = defineUseCase({
     count: wholeFrom(1, 'strings'),
   }),
   output: closed({ id, at: instant }),
+});
+
+const takingBack = {
+  /** Of the taking back, which is an entry of its own. */
+  id,
+  reason,
+};
+const takenBack = closed({ id, at: instant });
+
+export const voidTally = defineUseCase({
+  name: 'void-tally',
+  summary: 'Take a count back; it and this both stay in the journal, and no sum has it any more',
+  permission: 'tally.enter',
+  path: '/tallies/void',
+  input: closed({ ...takingBack, tallyId: id }),
+  output: takenBack,
+});
+
+export const voidMeasurement = defineUseCase({
+  name: 'void-measurement',
+  summary: 'Take a reading back; nothing is learned from it any more',
+  permission: 'run.work',
+  path: '/runs/measurements/void',
+  input: closed({ ...takingBack, measurementId: id }),
+  output: takenBack,
+});
+
+export const voidTrialString = defineUseCase({
+  name: 'void-trial-string',
+  summary: 'Take a trial string back, with all that was measured of it',
+  permission: 'run.work',
+  path: '/runs/trial-strings/void',
+  input: closed({ ...takingBack, trialStringId: id }),
+  output: takenBack,
 });
 
 const ofLot = { lotId: id, expectedVersion, reason };

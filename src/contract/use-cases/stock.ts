@@ -95,7 +95,13 @@ export const scrapStrings = defineUseCase({
   summary: 'Throw some strings of a lot away, with the reason',
   permission: 'tally.enter',
   path: '/strings/scrap',
-  input: closed({ lotId: id, binId: id, count: wholeFrom(1, 'strings'), reason }),
+  input: closed({
+    lotId: id,
+    binId: id,
+    count: wholeFrom(1, 'strings'),
+    reason,
+    tallyId: Type.Optional(id),
+  }),
   output: closed({ left: wholeFrom(0, 'strings of the lot left in the bin') }),
 });
 

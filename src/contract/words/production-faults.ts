@@ -71,6 +71,14 @@ export const PRODUCTION_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     what: `Machine ${machineName} makes ${positions} at once, so it has no position ${position}.`,
     mend: 'Name position 1.',
   }),
+  'entry.run-over': ({ runName, state }) => ({
+    what: `Run ${runName} is ${state}: what was entered for it is settled and cannot be taken back.`,
+    mend: 'Its strings lie in a bin as a lot: count that bin, or scrap strings of the lot with the reason. A reading that is far off counts for little by itself.',
+  }),
+  'entry.lot-judged': ({ lotName, state }) => ({
+    what: `Lot ${lotName} is ${state}: what coiling counted of it is settled and cannot be taken back.`,
+    mend: 'Hold the lot first and look at it again, or count the bin that it lies in.',
+  }),
   'tally.of-nothing': {
     what: 'The count names neither a run nor a lot.',
     mend: 'Say what was counted.',

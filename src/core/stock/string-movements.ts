@@ -47,20 +47,24 @@ export function moveStrings({
   return { what: 'move', reason: '', ofKind: 'string-lot', ofId: string.lotId, entries };
 }
 
-/** Strings thrown away: bin -> scrap by reason. */
+/** Strings thrown away: bin -> scrap by reason. Where they were counted in the same touch, the movement belongs to that count. */
 export function scrapStrings({
   string,
   binId,
   count,
   reason,
+  tallyId,
 }: {
   readonly string: StringOfLot;
   readonly binId: string;
   readonly count: number;
   readonly reason: string;
+  readonly tallyId?: string | undefined;
 }): Movement {
   const entries = transfer(`bin/${binId}`, `scrap/${reason}`, stringThing(string), some(count));
-  return { what: 'scrap', reason, ofKind: 'string-lot', ofId: string.lotId, entries };
+  const of =
+    tallyId === undefined ? { ofKind: 'string-lot', ofId: string.lotId } : { ofKind: 'tally', ofId: tallyId };
+  return { what: 'scrap', reason, ...of, entries };
 }
 
 /**

@@ -30,6 +30,7 @@ import {
   shopNow,
   shopSeen,
   stringsLying,
+  voidedEntries,
   wireCovers,
 } from '../../workshop/index.js';
 import { signedIn } from './guard.js';
@@ -85,6 +86,7 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'past-dial-ins': async (tx, { machineId }) => ({ items: await pastDialIns(tx, machineId) }),
   measurements: ({ readings }, query) => readings.measurements(paged(query)),
   tallies: ({ readings }, query) => readings.tallies(paged(query)),
+  'voided-entries': async (tx, query) => ({ items: await voidedEntries(tx, query) }),
   'my-cautions': (tx, { machineId }, { actor }) => myCautions(tx, { machineId, personId: actor.personId }),
   'caution-readings': async ({ cautionReadings }, query) =>
     (await cautionReadings.list(paged(query))) as ReadingAnswer<'caution-readings'>,

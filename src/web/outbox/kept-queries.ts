@@ -25,6 +25,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'trial-strings',
   'past-dial-ins',
   'my-cautions',
+  'voided-entries',
   'tallies',
   'measurements',
   'machine',

@@ -185,6 +185,8 @@ export const STRINGS_WORDS = wordsIn({
     good: 'Good',
     scrap: 'Scrap',
     verdicts: { open: 'not judged', good: 'good', scrap: 'scrap' },
+    showEntered: (string: string) => `Show what was entered of ${string}`,
+    enteredOf: (string: string) => `Entered of ${string}, the last first`,
     judged: (string: string, verdict: string) => `${string}: ${verdict}`,
     readingsOf: 'Readings of the first strings',
     place: 'From the end',
@@ -227,6 +229,9 @@ export const COUNT_WORDS = wordsIn({
     trials: 'trial strings',
     source: 'This run’s own count, entries still on this screen included.',
     wanted: 'wanted',
+    entries: 'Counted so far, the last first',
+    showEntries: (count: number) => `Show what was counted so far (${count})`,
+    enteredBy: (who: string, when: string) => `${who}, ${when}`,
     noSuchNumber: (text: string) => `“${text}” is neither a number on a button nor a spool on the shelf.`,
   },
 });

@@ -4,6 +4,11 @@ import { wordsIn } from './language.js';
 /** What the parts say that stand in every room. */
 export const PARTS_WORDS = wordsIn({
   en: {
+    takeBack: 'Take back',
+    takeBackOf: (what: string) => `Take back: ${what}`,
+    tookBack: (what: string) => `Taken back: ${what}`,
+    olderEntries: 'Show older ones',
+    closeEntries: 'Close the list',
     askAgain: 'Ask again',
     close: 'Close',
     keepAsIs: 'Leave it as it is',

@@ -79,6 +79,16 @@ export const RUNS_WORDS = wordsIn({
     },
     verdicts: { open: 'not judged yet', good: 'good', scrap: 'scrap' } as Readonly<Record<string, string>>,
 
+    voided: 'Taken back',
+    voidedLead: 'Entries that were taken back count nowhere; they and the taking back stay written.',
+    voidedColumns: { what: 'What', entered: 'Entered', back: 'Taken back', why: 'Why' },
+    voidedWas: {
+      good: (count: string) => `${count} good`,
+      scrap: (count: string, reason: string) => `${count} scrap: ${reason}`,
+      reading: (value: string) => `reading ${value}`,
+      trial: (number: number) => `trial string ${number}`,
+    },
+    whoAndWhen: (who: string, when: string) => `${who}, ${when}`,
     tallies: 'Tallies',
     talliesNone: 'Nothing was tallied yet.',
     tallyColumns: {
@@ -111,6 +121,9 @@ export const RUNS_WORDS = wordsIn({
       'change-spool': 'changed a spool',
       'record-trial-string': 'wrote down a trial string',
       'judge-trial-string': 'judged a trial string',
+      'void-tally': 'took a count back',
+      'void-measurement': 'took a reading back',
+      'void-trial-string': 'took a trial string back',
       'record-measurements': 'wrote down measurements',
       'record-tally': 'tallied strings',
       'close-run': 'closed it',

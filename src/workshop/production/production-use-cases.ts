@@ -12,6 +12,7 @@ import { saveRecipe } from './save-recipe.js';
 import { startRun } from './start-run.js';
 import { stepRecipe } from './step-recipe.js';
 import { judgeTrialString, recordTrialString } from './trial-strings.js';
+import { voidMeasurement, voidTally, voidTrialString } from './void-entry.js';
 
 export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
   saveRecipe,
@@ -26,6 +27,9 @@ export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
   judgeTrialString,
   recordMeasurements,
   recordTally,
+  voidTally,
+  voidMeasurement,
+  voidTrialString,
   closeRun,
   abandonRun,
   releaseLot,

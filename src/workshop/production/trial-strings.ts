@@ -22,9 +22,10 @@ export const recordTrialString = useCase(recordDefinition, async ({ tx, actor, n
   return succeed(row);
 });
 
-/** Calls a trial string good or scrap; the last word stands. */
+/** Calls a trial string good or scrap; the last word stands. While the run goes on, the word can be taken back. */
 export const judgeTrialString = useCase(judgeDefinition, async ({ tx }, input) => {
   const { trialStringId: id, runId, verdict } = input;
+  if (verdict === 'open') refuseNotLive(await needRecord(tx, 'run', runId));
   const rows = await tx.readings.trialStrings(runId);
   const row = rows.find((each) => each.id === id);
   if (!row) return refuse({ code: 'record.missing', kind: 'trial-string', id });

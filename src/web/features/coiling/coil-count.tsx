@@ -11,6 +11,7 @@ import { useFigures } from '../../sight/figures.js';
 import { COILING_WORDS } from '../../words/coiling.js';
 import { useWords } from '../../words/language.js';
 import { SCRAP_WORDS } from '../../words/machine.js';
+import { CoiledSoFar } from './coiled-so-far.js';
 import { lotCalled } from './lot-count.js';
 import { UndoCoiled } from './undo-coiled.js';
 import { useEnterCoiled } from './use-enter-coiled.js';
@@ -82,7 +83,7 @@ export function CoilCount({ book }: { readonly book: LotBook }) {
     <section aria-label={words.looked} className={styles.part}>
       <div className={styles.goods}>
         {goods.map(button)}
-        <UndoCoiled lotId={lot.id} />
+        <UndoCoiled book={book} />
       </div>
       <h2>{words.rejectTitle}</h2>
       {lying.length === 0 && <p className="quiet">{words.noBin}</p>}
@@ -119,6 +120,7 @@ export function CoilCount({ book }: { readonly book: LotBook }) {
           void reject(reason);
         }}
       />
+      <CoiledSoFar book={book} />
     </section>
   );
 }

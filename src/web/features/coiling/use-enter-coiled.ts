@@ -29,7 +29,7 @@ export function useEnterCoiled({ id: lotId, body }: RecordOf<'string-lot'>, binI
       if (binId === undefined) return;
       // Both are of one touch: about the same count, so that they are taken back together.
       await scrap.enter(
-        { lotId, binId, count: 1, reason },
+        { lotId, binId, count: 1, reason, tallyId: id },
         { label: words.scrapLabel(reason, body.name), about: [lotId, id], ...held },
       );
     },

@@ -2,7 +2,7 @@ import type { UseQueryResult } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import { type RecordOf, useAllRecords, useReading, useRecord } from '../../api/use-records.js';
 import { useWholeReading } from '../../api/use-whole-reading.js';
-import { isOf, useComing } from '../../outbox/index.js';
+import { isOf, takenBackIn, useComing } from '../../outbox/index.js';
 import { eachOnce, type Tally } from '../../parts/tallies.js';
 import { type LotCount, type LyingIn, lotAsComing, lotCount, lyingIn } from './lot-count.js';
 
@@ -35,9 +35,13 @@ export function useLotHeardOf(lotId: string): {
   return { question, lot: heard.toSorted((one, other) => other.version - one.version)[0] };
 }
 
+export type LotTally = Tally & { readonly at: string; readonly by: string };
+
 /** What is known of a lot at the coiling table. */
 export interface LotBook {
   readonly lot: Lot;
+  /** Counted at coiling, the oldest first. */
+  readonly tallies: readonly LotTally[];
   readonly count: LotCount;
   readonly lying: readonly LyingIn[];
   readonly isOnTheWay: boolean;
@@ -49,12 +53,16 @@ export function useLotBook(lot: Lot): LotBook {
   const all = useComing();
   return useMemo(() => {
     const coming = all.filter(({ about }) => about.includes(lot.id));
-    const talliesNow = eachOnce<Tally>(
+    const isGone = takenBackIn(coming);
+    const talliesNow = eachOnce<LotTally>(
       tallies ?? [],
-      coming.flatMap((entry) => (isOf(entry, 'record-tally') ? entry.input : [])),
-    );
+      coming.flatMap((entry) =>
+        isOf(entry, 'record-tally') ? { ...entry.input, at: entry.at, by: `person/${entry.by.id}` } : [],
+      ),
+    ).filter(({ id }) => !isGone.has(id));
     return {
       lot,
+      tallies: talliesNow,
       count: lotCount(talliesNow, lot.body.made),
       lying: lyingIn(balances ?? [], coming, lot.id),
       isOnTheWay: coming.some(({ state }) => state !== 'done'),

@@ -9,6 +9,7 @@ import { useSound } from '../../parts/sound.js';
 import { useWords } from '../../words/language.js';
 import { COUNT_WORDS, SCRAP_WORDS } from '../../words/machine.js';
 import { CountSoFar } from './count-so-far.js';
+import { CountedSoFar } from './counted-so-far.js';
 import { findSpool } from './find-spool.js';
 import { UndoCount } from './undo-count.js';
 import { useEnterTally } from './use-enter-tally.js';
@@ -77,7 +78,7 @@ export function CountStep({ book, view, onSpool }: CountStepProps) {
             onCount={() => count(choice)}
           />
         ))}
-        <UndoCount runId={run.id} />
+        <UndoCount book={book} />
       </div>
       <h3>{words.scrapTitle}</h3>
       <div className={styles.scraps}>
@@ -103,6 +104,7 @@ export function CountStep({ book, view, onSpool }: CountStepProps) {
         onOther={setAsksOther}
         onReason={(reason) => count({ name: reason, outcome: 'scrap', count: 1, reason })}
       />
+      <CountedSoFar book={book} />
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { pitchAdviceInWords } from '../../../contract/index.js';
 import { freshId } from '../../api/fresh-id.js';
-import { isOf, UndoTouch, useOutbox, useQueued } from '../../outbox/index.js';
+import { useQueued } from '../../outbox/index.js';
 import styles from '../../parts/floor.module.css';
 import { useSound } from '../../parts/sound.js';
 import { useFigures } from '../../sight/figures.js';
@@ -8,6 +8,7 @@ import { DIAL_IN_WORDS } from '../../words/dial-in.js';
 import { useWords } from '../../words/language.js';
 import { STRINGS_WORDS } from '../../words/machine.js';
 import { PositionPanel, type WoundString } from '../dial-in/position-panel.js';
+import { UndoStep } from './undo-step.js';
 import { UNDO_MS } from './use-enter-tally.js';
 import type { RunBook } from './use-run-book.js';
 import type { RunDialIn } from './use-run-dial-in.js';
@@ -19,7 +20,8 @@ interface DialInPartProps {
 }
 
 /** What to do at each position, from all strings so far and from past runs; and the touch for the next string. */
-export function DialInPart({ book: { run, trials }, dialIn, onNew }: DialInPartProps) {
+export function DialInPart({ book, dialIn, onNew }: DialInPartProps) {
+  const { run, nextNumber: number } = book;
   const words = useWords(DIAL_IN_WORDS);
   const stringWords = useWords(STRINGS_WORDS);
   const sound = useSound();
@@ -27,7 +29,6 @@ export function DialInPart({ book: { run, trials }, dialIn, onNew }: DialInPartP
   const { positions, knob, unit, isOnRecord, hasPast, traverse } = dialIn;
   const wind = async (string: WoundString) => {
     const id = freshId();
-    const number = Math.max(0, ...trials.map((each) => each.number)) + 1;
     const input = { id, runId: run.id, number, ...string };
     await trial.enter(input, { label: stringWords.entered(number), undoWithin: UNDO_MS });
     sound.accepted();
@@ -50,7 +51,7 @@ export function DialInPart({ book: { run, trials }, dialIn, onNew }: DialInPartP
       {traverse && <Traverse traverse={traverse} />}
       {!isOnRecord && <p className="quiet">{words.starting}</p>}
       {!hasPast && <p className="quiet">{words.noPast}</p>}
-      <UndoEntry runId={run.id} />
+      <UndoStep book={book} />
     </>
   );
 }
@@ -67,16 +68,4 @@ function Traverse({ traverse: { advice, dial } }: { readonly traverse: NonNullab
       <p>{why}</p>
     </section>
   );
-}
-
-/** Takes the last string or reading back. */
-function UndoEntry({ runId }: { readonly runId: string }) {
-  const { entries, discard } = useOutbox();
-  const last = entries.findLast(
-    (entry) =>
-      entry.about.includes(runId) &&
-      entry.state === 'waiting' &&
-      (isOf(entry, 'record-trial-string') || isOf(entry, 'record-measurements')),
-  );
-  return <UndoTouch last={last} onUndo={({ number }) => discard(number)} />;
 }

@@ -11,6 +11,7 @@ import { useWords } from '../../words/language.js';
 import { STRINGS_WORDS } from '../../words/machine.js';
 import { mayRun } from '../dial-in/next-string.js';
 import { DialInPart } from './dial-in-part.js';
+import { EnteredOfString } from './entered-of-string.js';
 import { expectedOf } from './expected-of.js';
 import { JudgeString } from './judge-string.js';
 import { MeasureAgain } from './measure-again.js';
@@ -20,6 +21,7 @@ import type { Trial } from './run-count.js';
 import { RunningCheck } from './running-check.js';
 import { StringsTable } from './strings-table.js';
 import { cellsOf } from './trial-readings.js';
+import { UndoStep } from './undo-step.js';
 import { useEnterReading } from './use-enter-reading.js';
 import type { RunBook } from './use-run-book.js';
 import { type RunDialIn, useRunDialIn } from './use-run-dial-in.js';
@@ -80,6 +82,9 @@ export function FirstStringsStep({ book, sheet, view, onOn }: FirstStringsStepPr
         />
       )}
       {active && <JudgeString key={`judge ${active.id}`} run={run} trial={active} name={nameOf(active)} />}
+      {active && run.state !== 'planned' && (
+        <EnteredOfString book={book} trial={active} name={nameOf(active)} />
+      )}
       {trials.length === 0 ? (
         <Empty what={words.none} />
       ) : (
@@ -122,13 +127,13 @@ interface NewStringProps {
 }
 
 /** Of a machine that makes two at once each position is dialled in by itself. */
-function NewString({ book: { run, trials }, sheet, onNew }: NewStringProps) {
+function NewString({ book, sheet, onNew }: NewStringProps) {
+  const { run, trials, nextNumber: number } = book;
   const words = useWords(STRINGS_WORDS);
   const sound = useSound();
   const trial = useQueued('record-trial-string');
   const add = async (position: 1 | 2) => {
     const id = freshId();
-    const number = Math.max(0, ...trials.map((each) => each.number)) + 1;
     await trial.enter({ id, runId: run.id, number, position }, { label: words.entered(number) });
     sound.accepted();
     onNew(id);
@@ -146,6 +151,7 @@ function NewString({ book: { run, trials }, sheet, onNew }: NewStringProps) {
           {positions.length === 2 ? words.newStringAt(position) : words.newString}
         </Button>
       ))}
+      <UndoStep book={book} />
     </div>
   );
 }

@@ -38,8 +38,11 @@ export function Measuring(props: MeasuringProps) {
     readonly text: string;
     readonly readings?: readonly InstrumentReading[];
   }>();
-  const at = cells.findIndex((cell) => readingIn(cell, readings) === undefined);
-  const cell = skipped ? undefined : cells[at];
+  // A weight that was left out stays so; a diameter that was taken back is asked for again.
+  const at = cells.findIndex(
+    (cell) => readingIn(cell, readings) === undefined && !(skipped && cell.quantity === 'mass'),
+  );
+  const cell = cells[at];
   // biome-ignore lint/correctness/useExhaustiveDependencies: with each next place the field is at hand again
   useEffect(() => field.current?.focus(), [at]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: told once, when nothing is left to measure

@@ -19,6 +19,7 @@ import { RunState } from './run-state.js';
 import { TalliesPart } from './tallies-part.js';
 import { TrialsPart } from './trials-part.js';
 import { useRunWire } from './use-run-wire.js';
+import { VoidedPart } from './voided-part.js';
 import { WireUsedPart } from './wire-used-part.js';
 
 /** A run from plan to close: what was wound, on what, from what, what was measured and what came of it. */
@@ -63,6 +64,7 @@ export function RunRoom({ run }: { readonly run: RunRecord }) {
       <ChartPart run={run} samples={samples} changes={taken.map(({ at }) => at)} />
       <TrialsPart trials={trials} samples={samples} />
       <TalliesPart tallies={tallies} />
+      <VoidedPart runId={run.id} />
       <WireUsedPart taken={taken} />
       {may('journal.read') && <RunJournal runId={run.id} />}
     </div>
