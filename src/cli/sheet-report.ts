@@ -83,7 +83,7 @@ const timeLines = ({
 }: SetUpSheet): string =>
   [
     'Time and scrap',
-    `  ${cycleSeconds.toFixed(0)} s a cycle${positions === 2 ? ' of two strings' : ''}; set-up ${durationInWords(setUpMinutes)}, running ${durationInWords(runMinutes)} for ${countInWords(quantity, 'good string')}; about ${expectedScrap} to scrap while dialling in`,
+    `  ${cycleSeconds.toFixed(0)} s a cycle${positions === 2 ? ' of two strings' : ''}; set-up ${durationInWords(setUpMinutes)}, running ${durationInWords(runMinutes)} for ${countInWords(quantity, 'good string')}; about ${Number(expectedScrap.toFixed(1))} to scrap while dialling in`,
   ].join('\n');
 
 const both = (sizeM: number): string => `${formatThou(sizeM)} thou, ${formatMillimetres(sizeM)} mm`;

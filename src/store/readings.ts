@@ -3,6 +3,7 @@ import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
 import { readingsByString } from './readings-by-string.js';
 import { runsDialledIn } from './runs-dialled-in.js';
+import { setUpReadings } from './set-up-readings.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
 import { Taken } from './store-faults.js';
 import type { MeasurementRow, Sql, TallyRow, TrialStringRow } from './tables.js';
@@ -51,6 +52,7 @@ export function createReadings(trx: Sql): ReadingWriter {
         .execute();
       return pageOf(rows, walk, asTally);
     },
+    setUpReadings: (runIds) => setUpReadings(trx, runIds),
     readingsByString: (query) => readingsByString(trx, query),
     tally: async (id) => {
       const row = await trx.selectFrom('tallies').selectAll().where('id', '=', id).executeTakeFirst();

@@ -260,6 +260,19 @@ export interface StringReadings {
   readonly instrument: string;
 }
 
+/** What was tried and counted of a run at its machine. */
+export interface SetUpReadings {
+  readonly runId: string;
+  /** Trial strings, and how many of them were judged scrap. */
+  readonly tried: number;
+  readonly scrapped: number;
+  readonly lastTriedAt: string;
+  /** When a trial string was last measured; null where none was. */
+  readonly lastReadAt: string | null;
+  /** By the winder, the oldest first. */
+  readonly counted: readonly Pick<Tally, 'outcome' | 'reason' | 'count' | 'at'>[];
+}
+
 export interface ReadingQuery {
   readonly runId?: string;
   readonly after?: string;
@@ -283,6 +296,8 @@ export interface ReadingReader {
   tallies(query: ReadingQuery & { readonly lotId?: string }): Promise<Page<Tally>>;
   /** What was measured of every string, readings of one quantity taken together; oldest first. `since`: read then or later. */
   readingsByString(query: { readonly since?: string }): Promise<readonly StringReadings[]>;
+  /** Of these runs, those that have a trial string. */
+  setUpReadings(runIds: readonly string[]): Promise<readonly SetUpReadings[]>;
   /** By its id, taken back or not. */
   tally(id: string): Promise<Tally | undefined>;
   measurement(id: string): Promise<Measurement | undefined>;

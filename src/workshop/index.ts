@@ -67,6 +67,7 @@ export { voidMeasurement, voidTally, voidTrialString } from './production/void-e
 export { readOrdersFile } from './read-orders-file.js';
 export { readTable, type Table } from './read-table.js';
 export { USE_CASES, useCaseNamed } from './registry.js';
+export { setUpsSeen } from './set-ups/set-ups-seen.js';
 export { enterLot } from './shop/enter-lot.js';
 export {
   saveBin,

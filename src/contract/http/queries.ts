@@ -46,6 +46,7 @@ export const movementsQuery = closed({
 export const trialStringsQuery = closed({ runId: id });
 export const measurementsQuery = closed({ ...paging, runId: Type.Optional(id) });
 export const talliesQuery = closed({ ...paging, runId: Type.Optional(id), lotId: Type.Optional(id) });
+export const setUpsLearnedQuery = closed({});
 export const voidedEntriesQuery = closed({ runId: Type.Optional(id), lotId: Type.Optional(id) });
 export const myCautionsQuery = closed({ machineId: id });
 export const cautionReadingsQuery = closed({

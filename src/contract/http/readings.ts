@@ -28,10 +28,12 @@ import {
   measurementsQuery,
   movementsQuery,
   myCautionsQuery,
+  setUpsLearnedQuery,
   talliesQuery,
   trialStringsQuery,
   voidedEntriesQuery,
 } from './queries.js';
+import { setUpsLearnedAnswer } from './set-ups-learned.js';
 import {
   dayViewAnswer,
   dayViewQuery,
@@ -169,6 +171,13 @@ export const READINGS = {
     permission: 'recipe.read',
     query: calibrationQuery,
     answer: calibrationAnswer,
+  }),
+  'set-ups-learned': reading({
+    summary:
+      'What past set-ups teach of scrap and minutes, by machine and kind of change; and scrap by cause.',
+    permission: 'shop.read',
+    query: setUpsLearnedQuery,
+    answer: setUpsLearnedAnswer,
   }),
   'machine-wear': reading({
     summary: 'Whether winding machines drift month by month, by first strings of their runs, and how surely.',

@@ -69,6 +69,31 @@ const station = {
   }),
 };
 
+const learnedChange = Type.Optional(
+  closed({
+    setUps: wholeFrom(1, 'set-ups that it is learned from'),
+    scrapTimes: notNegative('scrap, as a multiple of the machine’s figure'),
+    minutesTimes: Type.Optional(notNegative('minutes, likewise')),
+  }),
+);
+
+/** Worked out, so no part of the record. */
+const learned = {
+  changeLearned: Type.Optional(
+    closed(
+      {
+        length: learnedChange,
+        core: learnedChange,
+        wrap: learnedChange,
+        'core+wrap': learnedChange,
+        'wrap+alloy': learnedChange,
+        'core+wrap+alloy': learnedChange,
+      },
+      'what the shop’s own set-ups make of these figures, by kind of change',
+    ),
+  ),
+};
+
 const knob = closed(
   {
     unit: Type.String({ maxLength: 12, description: '`N`; empty where it counts in numbers' }),
@@ -124,9 +149,9 @@ export const machineBody = Type.Union([closed(servoWinder), closed(gearWinder), 
 
 const named = { id: text() };
 const machine = Type.Union([
-  closed({ ...named, ...servoWinder }),
-  closed({ ...named, ...gearWinder }),
-  closed({ ...named, ...cuttingBench }),
+  closed({ ...named, ...learned, ...servoWinder }),
+  closed({ ...named, ...learned, ...gearWinder }),
+  closed({ ...named, ...learned, ...cuttingBench }),
 ]);
 
 const coreWire = {

@@ -23,6 +23,16 @@ export {
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
 export type { FirstOff } from './first-off.js';
+export { CHANGE_KINDS, type ChangeKind, changeKind } from './learn-changes/change-kind.js';
+export { afterCounts, type Gamma, gammaMean } from './learn-changes/gamma-poisson.js';
+export {
+  type ChangeLearned,
+  LEAST_SET_UPS,
+  type LearnedFigure,
+  learnChanges,
+  learnedOf,
+} from './learn-changes/learn-changes.js';
+export type { PastSetUp } from './learn-changes/past-set-up.js';
 export type {
   ChangeMinutes,
   ChangeScrap,

@@ -1,4 +1,5 @@
 import type { Knob } from './dial-in/knob.js';
+import type { LearnedChanges } from './learn-changes/learned-change.js';
 
 /** What every place that makes strings has in common. */
 interface Station {
@@ -17,6 +18,8 @@ interface Station {
   readonly changeMinutes: ChangeMinutes;
   /** Strings expected to be scrapped while dialling in, by the kind of change. */
   readonly changeScrap: ChangeScrap;
+  /** What the shop's own set-ups make of these figures, by kind of change; left out before there are enough of any. */
+  readonly changeLearned?: LearnedChanges;
 }
 
 /** Minutes to set up after what ran before. Parts add: new core and new wrap is base + core + wrap. */

@@ -27,6 +27,7 @@ import {
   type ShopClock,
   type Store,
   search,
+  setUpsSeen,
   shopNow,
   shopSeen,
   stringsLying,
@@ -103,6 +104,7 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'strings-lying': async (tx) => ({ items: await stringsLying(tx) }),
   'wire-cover': async (tx, _query, { now }) => ({ items: await wireCovers(tx, now) }),
   calibration: (tx, _query, { now }) => calibrationSeen(tx, now),
+  'set-ups-learned': (tx) => setUpsSeen(tx),
   'machine-wear': (tx, _query, { now }) => machineWearSeen(tx, now),
   search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };

@@ -7,6 +7,7 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   movements: ['movement'],
   'trial-strings': ['trial-string'],
   'past-dial-ins': ['run', 'machine', 'recipe', 'settings'],
+  'set-ups-learned': ['run', 'trial-string', 'measurement', 'tally', 'machine', 'recipe'],
   'voided-entries': ['tally', 'measurement', 'trial-string'],
   'my-cautions': ['caution-reading'],
   'caution-readings': ['caution-reading'],

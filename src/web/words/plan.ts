@@ -137,6 +137,11 @@ export const PLAN_WORDS = wordsIn({
       scrap: 'Σ (scrap of each part that is changed)',
       cost: 'Σ (minutes × labour × (1 + overhead) + scrapped strings × hand time)',
     },
+    effectLearned:
+      'Your shop’s own set-ups, where there are five or more of a kind on a machine: those listed, against the machine’s record. Else the record. Rates as settled.',
+    scrapWhat:
+      'Strings made and thrown away: while each machine is dialled in, and by the share that runs lose.',
+    scrapFormula: 'Σ (scrap of the change × cost of a string) + share × made',
     effectSource: 'Times, scrap and rates: the shop’s own, as settled for its machines.',
     movedRuns: 'Runs that begin at another time',
     was: 'Was',

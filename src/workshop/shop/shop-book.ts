@@ -2,9 +2,10 @@ import type { Shop } from '../../core/day/index.js';
 import type { ReadTransaction } from '../../store/index.js';
 import { seatByMachine } from '../calibration/seat-by-machine.js';
 import { refuse } from '../refusal.js';
+import { machinesLearned } from '../set-ups/machines-learned.js';
 import { setUpNow } from './set-up-now.js';
 import { shelf } from './shelf.js';
-import { asMachine, asWire, byName, type NameIndex, recipesOf } from './shop-parts.js';
+import { asWire, byName, type NameIndex, recipesOf } from './shop-parts.js';
 import { spoolsOnHand } from './spools-on-hand.js';
 
 /** The shop as the core works with it, and the way back from the core's names to the records. */
@@ -30,7 +31,8 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
   if (!settled) return refuse({ code: 'settings.missing' });
   const wires = await tx.records.all('wire');
   const machines = await tx.records.all('machine');
-  const recipes = (await tx.records.all('recipe')).filter(({ state }) => state !== 'retired');
+  const everyRecipe = await tx.records.all('recipe');
+  const recipes = everyRecipe.filter(({ state }) => state !== 'retired');
   const bins = await tx.records.all('bin');
   const records: ShopBook['records'] = {
     wire: byName(wires),
@@ -46,7 +48,7 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
     rates,
     ...(seat ? { seat: seatByMachine(seat, records.machine.nameOf) } : {}),
     wires: wires.map(asWire),
-    machines: machines.map(asMachine),
+    machines: await machinesLearned(tx, { machines, recipes: everyRecipe, wire: records.wire }),
     recipes: recipesOf(recipes, records.wire),
     sets: (await tx.records.all('set')).map(({ version, body }) => ({ id: body.name, version, ...body })),
     instruments: (await tx.records.all('instrument')).map(({ body }) => body),

@@ -52,7 +52,7 @@ export function shopRecords(shop: Shop, newId: () => string): readonly Step[] {
       body: { name, invented, ...plainly, ...(seat ? { seat: seatInRecords(seat, ids) } : {}) },
     }),
     ...shop.wires.map(({ id, ...wire }) => step(saveWire, { id: ids.wire(id), body: { name: id, ...wire } })),
-    ...shop.machines.map(({ id, ...machine }) =>
+    ...shop.machines.map(({ id, changeLearned: _, ...machine }) =>
       step(saveMachine, {
         id: ids.machine(id),
         body: machine as InputOf<typeof saveMachine.definition>['body'],

@@ -5,6 +5,7 @@ import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { PLAN_WORDS } from '../../words/plan.js';
+import { useLearnedInputs } from '../lanes/learned-inputs.js';
 import styles from './costs-part.module.css';
 
 /** What the day's work costs, by part. */
@@ -13,10 +14,29 @@ export function CostsPart({ day }: { readonly day: Day }) {
   const figures = useFigures();
   const { costColumns, costParts } = words;
   const { totalMinor } = day.costs;
+  const { scrap: learned } = useLearnedInputs(new Set(day.plan.runs.map(({ machineId }) => machineId)));
+  const amount = (part: keyof Parts) => formatMoney(day.costs[part], day.shop);
   const share = (minor: number): number => (totalMinor === 0 ? 0 : minor / totalMinor);
   const columns: readonly SheetColumn<keyof Parts>[] = [
     { heading: costColumns.part, names: true, cell: (part) => costParts[part] },
-    { heading: costColumns.amount, figures: true, cell: (part) => formatMoney(day.costs[part], day.shop) },
+    {
+      heading: costColumns.amount,
+      figures: true,
+      cell: (part) =>
+        part === 'scrapMinor' ? (
+          <Explained
+            name={costParts.scrapMinor}
+            what={words.scrapWhat}
+            formula={words.scrapFormula}
+            inputs={learned}
+            source={learned.length > 0 ? words.effectLearned : words.effectSource}
+          >
+            {amount(part)}
+          </Explained>
+        ) : (
+          amount(part)
+        ),
+    },
     { heading: costColumns.share, figures: true, cell: (part) => figures.share(share(day.costs[part])) },
     {
       heading: costColumns.drawn,

@@ -7,6 +7,7 @@ import { type Figures, useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { PLAN_WORDS } from '../../words/plan.js';
 import styles from './hand-panel.module.css';
+import { useLearnedInputs } from './learned-inputs.js';
 import type { PlanWords } from './run-words.js';
 
 interface EffectsPartProps {
@@ -18,12 +19,13 @@ interface EffectsPartProps {
 export function EffectsPart({ effects, day }: EffectsPartProps) {
   const words = useWords(PLAN_WORDS);
   const figures = useFigures();
+  const learned = useLearnedInputs(new Set(day.plan.runs.map(({ machineId }) => machineId)));
   return (
     <div className={styles.effects}>
       <SheetTable
         caption={words.effects}
         columns={effectColumns(words)}
-        rows={effectRows(effects, day, words, figures)}
+        rows={effectRows(effects, { day, learned, words, figures })}
         rowKey={({ name }) => name}
       />
       {effects.moved.length > 0 && (
@@ -47,13 +49,22 @@ interface EffectRow {
   readonly formula: string;
   readonly figures: BeforeAndAfter;
   readonly show: (value: number) => string;
+  /** Set-ups of the shop's own that the figure is learned from. */
+  readonly learned: Learned['scrap'];
+}
+
+type Learned = ReturnType<typeof useLearnedInputs>;
+
+interface Telling {
+  readonly day: Day;
+  readonly learned: Learned;
+  readonly words: PlanWords;
+  readonly figures: Figures;
 }
 
 function effectRows(
   { setUpMinutes, scrapStrings, changeCostMinor }: ArrangementEffects,
-  { shop }: Day,
-  words: PlanWords,
-  { number }: Figures,
+  { day: { shop }, learned, words, figures: { number } }: Telling,
 ): readonly EffectRow[] {
   const { effectWhat, effectFormula } = words;
   return [
@@ -63,13 +74,15 @@ function effectRows(
       formula: effectFormula.setUp,
       figures: setUpMinutes,
       show: (value) => words.minutes(number(value)),
+      learned: learned.minutes,
     },
     {
       name: words.scrapStrings,
       what: effectWhat.scrap,
       formula: effectFormula.scrap,
       figures: scrapStrings,
-      show: (value) => number(value),
+      show: (value) => number(value, 1),
+      learned: learned.scrap,
     },
     {
       name: words.changeCost,
@@ -77,6 +90,7 @@ function effectRows(
       formula: effectFormula.cost,
       figures: changeCostMinor,
       show: (value) => formatMoney(Math.round(value), shop),
+      learned: [...learned.minutes, ...learned.scrap],
     },
   ];
 }
@@ -86,8 +100,14 @@ function effectColumns(words: PlanWords): readonly SheetColumn<EffectRow>[] {
     {
       heading: words.effect,
       names: true,
-      cell: ({ name, what, formula }) => (
-        <Explained name={name} what={what} formula={formula} source={words.effectSource}>
+      cell: ({ name, what, formula, learned }) => (
+        <Explained
+          name={name}
+          what={what}
+          formula={formula}
+          inputs={learned}
+          source={learned.length > 0 ? words.effectLearned : words.effectSource}
+        >
           {name}
         </Explained>
       ),

@@ -11,6 +11,7 @@ import { SHOP_WORDS } from '../../words/shop.js';
 import { CautionReadingsPart } from './caution-readings-part.js';
 import { DialPlot } from './dial-plot.js';
 import { RecordsList } from './form/records-list.js';
+import { SetUpsPart } from './set-ups-part.js';
 import { NEW_MACHINES, specsOfMachine } from './specs-of-machine.js';
 import {
   NEW_BIN,
@@ -60,6 +61,9 @@ export function MachinesPart() {
             {body?.kind === 'winder' && body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
             {body?.kind === 'winder' && record && (
               <WearPart machineId={record.id} machineName={record.body.name} isGear={body.drive === 'gear'} />
+            )}
+            {body?.kind === 'winder' && record && (
+              <SetUpsPart machineId={record.id} machineName={record.body.name} />
             )}
             {record && <CautionReadingsPart machineId={record.id} />}
           </>
