@@ -10,3 +10,12 @@ export async function scan(page: Page, text: string): Promise<void> {
 /** All that was entered is with the shop. To be asked once what was entered shows on the page. */
 export const allSent = (page: Page, timeout = 30_000): Promise<void> =>
   page.getByText('All that was entered here is with the shop.').waitFor({ timeout });
+
+/** Says that the cautions were read, where this person never did at this machine. */
+export async function readCautions(page: Page): Promise<void> {
+  const unread = page.getByRole('button', { name: 'I have read them' });
+  const known = page.getByText('you have read them at this machine');
+  await unread.or(known).waitFor();
+  if ((await unread.count()) > 0) await unread.click();
+  await known.waitFor();
+}

@@ -10,7 +10,7 @@ import {
   simulatedMachine,
   simulatedRun,
 } from '../../src/core/winding/index.js';
-import { allSent, scan } from './floor.js';
+import { allSent, readCautions, scan } from './floor.js';
 import { answered, describeInBrowser, type House, openHouse } from './harness.js';
 import { lookAgain, nextRun, panel, wind } from './winding.js';
 
@@ -53,6 +53,7 @@ describeInBrowser('a winder’s whole path on a machine that behaves as its sort
       await page.getByRole('region', { name: 'Next' }).waitFor();
       await page.goto(`${house.url}machine?run=${run.id}`);
       await page.getByRole('button', { name: 'On to the spools' }).click();
+      await readCautions(page);
       for (const spool of spools) await scan(page, spool.body.name);
       await page.getByRole('button', { name: 'Start the run' }).click();
       await page.getByRole('heading', { name: 'First strings' }).waitFor();
