@@ -1,9 +1,8 @@
+import type { ChangedPart } from './changed-part.js';
 import { changeKind } from './learn-changes/change-kind.js';
 import { LEAST_FIGURE } from './learn-changes/learned-change.js';
 import type { Machine } from './machine.js';
 import type { SetUpTraits } from './set-up-traits.js';
-
-export type ChangedPart = 'core' | 'wrap' | 'alloy' | 'length';
 
 export interface ChangeOverWork {
   readonly minutes: number;

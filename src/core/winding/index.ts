@@ -1,6 +1,7 @@
 export { type Caution, cautionsFor } from './cautions.js';
 export { CAUTIONS_EDITION, type CautionsKnown, cautionsToRead } from './cautions-known.js';
-export { type ChangedPart, type ChangeOverWork, changeOver } from './change-over.js';
+export { type ChangeOverWork, changeOver } from './change-over.js';
+export type { ChangedPart } from './changed-part.js';
 export { type DialFault, type DialSetting, dialForPitch, isDialTableUsable } from './dial-for-pitch.js';
 export { dialInAdvice } from './dial-in/advice.js';
 export { type Belief, learn, type Observation, processError, processResponse } from './dial-in/belief.js';

@@ -1,4 +1,4 @@
-import type { ChangedPart } from '../change-over.js';
+import type { ChangedPart } from '../changed-part.js';
 
 /** What is changed in setting a machine up, the length apart: it is a stop that is moved. */
 export type ChangeKind = 'length' | 'core' | 'wrap' | 'core+wrap' | 'wrap+alloy' | 'core+wrap+alloy';
