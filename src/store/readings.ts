@@ -1,5 +1,6 @@
 import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
+import { addEndChecks, endChecks } from './end-checks.js';
 import { readingsByString } from './readings-by-string.js';
 import { runsDialledIn } from './runs-dialled-in.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
@@ -44,6 +45,7 @@ export function createReadings(trx: Sql): ReadingWriter {
         .execute();
       return pageOf(rows, walk, asTally);
     },
+    endChecks: (query) => endChecks(trx, walkOf(query), query),
     readingsByString: (query) => readingsByString(trx, query),
     addTrialString: (row) => addTrialString(trx, row),
     setVerdict: async (id, verdict) => {
@@ -56,6 +58,7 @@ export function createReadings(trx: Sql): ReadingWriter {
     },
     addMeasurements: (rows) => addMeasurements(trx, rows),
     addTally: (row) => addTally(trx, row),
+    addEndChecks: (rows) => addEndChecks(trx, rows),
   };
 }
 

@@ -12,6 +12,7 @@ const PRIMARY_KEYS: readonly (readonly [table: string, key: readonly string[]])[
   ['record_versions', ['kind', 'record_id', 'version']],
   ['trial_strings', ['id']],
   ['measurements', ['id']],
+  ['end_checks', ['id']],
   ['tallies', ['id']],
   ['movements', ['number']],
   ['movement_entries', ['movement_number', 'line']],

@@ -2,7 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { RECORD_KINDS } from '../../src/contract/index.js';
 import { openStore, type Store, type TableRow } from '../../src/store/index.js';
 import { ask, engines } from './harness.js';
-import { at, event, insertRun, journalEntry, measurement, movement, personBody, tally } from './samples.js';
+import {
+  at,
+  endChecksOf,
+  event,
+  insertRun,
+  journalEntry,
+  measurement,
+  movement,
+  personBody,
+  tally,
+} from './samples.js';
 
 const all = engines();
 
@@ -25,6 +35,7 @@ async function fillShop(store: Store): Promise<void> {
       measurement(runId, { value: 0.1 + 0.2 }),
       measurement(runId, { value: 1e-300, placeM: null, rotationDeg: 1 / 3 }),
     ]);
+    await tx.readings.addEndChecks(await endChecksOf(tx, runId));
     await tx.readings.addTally(tally(runId));
     for (let index = 0; index < 12; index++) await tx.ledger.post(movement(`bin ${index}`));
     await tx.journal.append(journalEntry({ touched: [{ kind: 'run', id: runId, version: 1 }] }));

@@ -46,6 +46,13 @@ export const movementsQuery = closed({
 export const trialStringsQuery = closed({ runId: id });
 export const measurementsQuery = closed({ ...paging, runId: Type.Optional(id) });
 export const talliesQuery = closed({ ...paging, runId: Type.Optional(id), lotId: Type.Optional(id) });
+export const endChecksQuery = closed({
+  ...paging,
+  runId: Type.Optional(id),
+  wireId: Type.Optional(id),
+  spoolId: Type.Optional(id),
+  machineId: Type.Optional(id),
+});
 export const journalQuery = closed({
   ...paging,
   recordId: Type.Optional(text()),

@@ -3,6 +3,7 @@ import type { Permission } from '../permissions.js';
 import { closed } from '../schemas/pieces.js';
 import {
   balanceAnswer,
+  endCheckAnswer,
   journalAnswer,
   lifeAnswer,
   measurementAnswer,
@@ -19,6 +20,7 @@ import { pastDialInAnswer, pastDialInsQuery } from './past-dial-ins.js';
 import { planViewAnswer, planViewQuery } from './plan-view.js';
 import {
   balancesQuery,
+  endChecksQuery,
   journalQuery,
   livesQuery,
   measurementsQuery,
@@ -77,6 +79,12 @@ export const READINGS = {
     permission: 'run.read',
     query: talliesQuery,
     answer: pageAnswer(tallyAnswer),
+  }),
+  'end-checks': reading({
+    summary: 'A page of what was found of ends of strings and cores, newest first.',
+    permission: 'run.read',
+    query: endChecksQuery,
+    answer: pageAnswer(endCheckAnswer),
   }),
   journal: reading({
     summary: 'A page of who did what, newest first.',

@@ -84,6 +84,76 @@ const whirl = closed(
   'How near the turning core comes to whirling',
 );
 
+const cautions = Type.Array(
+  oneOf([
+    'rotating-spindle',
+    'wire-whip',
+    'sharp-ends',
+    'nickel-skin',
+    'metal-dust',
+    'lock-out',
+    'local-rules',
+    'flatten-round-core',
+    'turning-hook',
+    'pull-test',
+  ]),
+);
+
+const pullTest = closed(
+  {
+    proofN: positive('N'),
+    share: positive('of the wire’s least strength'),
+    leastBreakingN: positive('N'),
+    strengthPa: positive('Pa'),
+    areaM2: positive('m²'),
+    strengthFrom: oneOf(['certificate', 'standard']),
+    table: Type.Optional(text()),
+    sources: Type.Array(text()),
+    whipMPerS: positive('as fast as a broken wire could fly, m/s'),
+  },
+  'proof = share x strength x area',
+);
+
+const ends = closed(
+  {
+    of: oneOf(['plain-string', 'core']),
+    wireId: text(),
+    shape: oneOf(['round', 'hex']),
+    sizeM: positive('m'),
+    end: oneOf(['ball', 'loop']),
+    quantity: wholeFrom(1, 'strings or cores'),
+    cut: closed({
+      lengthM: positive('to cut, m'),
+      lengthOverAllM: positive('m'),
+      endM: notNegative('set aside for the end, m'),
+      tailM: notNegative('held and cut off, m'),
+      endNeedsM: positive('what the end takes by its geometry, m'),
+    }),
+    wireM: positive('of them all, m'),
+    wireKg: positive('of them all, kg'),
+    twists: closed({
+      wanted: wholeFrom(1, 'full turns'),
+      least: wholeFrom(1, 'full turns'),
+      most: wholeFrom(1, 'full turns'),
+      decidedBy: oneOf(['neck', 'friction', 'most-bends']),
+    }),
+    pullLeftShare: notNegative('of the pull, that friction leaves in the tail'),
+    tail: closed({ wantedM: notNegative('m'), mostM: positive('m') }),
+    lengthEitherWayM: positive('m'),
+    pull: Type.Optional(pullTest),
+    toPull: closed({
+      pieces: wholeFrom(1, 'ends'),
+      why: oneOf(['not-shown-yet', 'shown', 'one-gave-way']),
+      goodInARow: wholeFrom(0, 'ends'),
+      goodNeeded: wholeFrom(1, 'ends'),
+      confidence: positive('share'),
+      coverage: positive('share'),
+    }),
+    cautions,
+  },
+  'How wire is cut and ended: of a plain string, or of a core before it is wound',
+);
+
 export const setUpSheet = closed({
   kind: oneOf(['wind', 'cut']),
   lotId: text(),
@@ -101,6 +171,7 @@ export const setUpSheet = closed({
     cutLengthM: positive('m'),
     end: oneOf(['ball', 'loop']),
   }),
+  ends: Type.Optional(ends),
   layers: Type.Array(layer, { description: 'from the core outwards; empty on the bench' }),
   meanDiameterM: estimate,
   caliperDiameterM: estimate,
@@ -117,17 +188,6 @@ export const setUpSheet = closed({
     rotationsDeg: Type.Array(notNegative('degrees')),
     why: oneOf(['hex-corners-and-flats', 'round-ovality']),
   }),
-  cautions: Type.Array(
-    oneOf([
-      'rotating-spindle',
-      'wire-whip',
-      'sharp-ends',
-      'nickel-skin',
-      'metal-dust',
-      'lock-out',
-      'local-rules',
-      'flatten-round-core',
-    ]),
-  ),
+  cautions,
   looseTail: Type.Optional(closed({ tailM: positive('m'), speedMPerS: positive('m/s') })),
 });

@@ -22,6 +22,23 @@ export {
   type TurnsSeen,
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
+export { coreEndSheet } from './ends/core-end-work.js';
+export {
+  CHECKED_IN_ORDER,
+  type CheckedThing,
+  type EndCheck,
+  type EndFinding,
+  judgeEndCheck,
+  type Seat,
+} from './ends/end-check.js';
+export { type ImpossibleReading, impossibleReading, possibleReading } from './ends/end-check-limits.js';
+export type { EndMaking } from './ends/end-making.js';
+export { type EndPull, gaveWay, judgePull, type PullOutcome, shareOf } from './ends/end-pull.js';
+export type { EndSheet } from './ends/end-sheet.js';
+export { type JointStrength, jointStrength } from './ends/joint-strength.js';
+export { type PiecesToPull, piecesToPull } from './ends/pieces-to-pull.js';
+export { type PullTest, pullTest } from './ends/pull-test.js';
+export { pullsOf, standingChecks, type WrittenCheck } from './ends/standing-checks.js';
 export type { FirstOff } from './first-off.js';
 export type {
   ChangeMinutes,

@@ -84,6 +84,7 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'past-dial-ins': async (tx, { machineId }) => ({ items: await pastDialIns(tx, machineId) }),
   measurements: ({ readings }, query) => readings.measurements(paged(query)),
   tallies: ({ readings }, query) => readings.tallies(paged(query)),
+  'end-checks': ({ readings }, query) => readings.endChecks(paged(query)),
   journal: ({ journal }, query) => journal.list(paged(query)),
   lives: async () => ({ items: Object.values(LIVES) }),
   now: (tx, _query, { now }) => shopNow(tx, now),
