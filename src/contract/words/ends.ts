@@ -17,12 +17,12 @@ export const twistsInWords = ({ twists: { wanted, least, most } }: EndSheet): st
 
 /** Where the number of turns comes from; it claims no more than it has. */
 export const twistsWhyInWords = ({ twists: { decidedBy }, pullLeftShare }: EndSheet): string =>
-  `${TWISTS_WHY[decidedBy]} Our own rule: common practice, no source; your own pull tests stand above it. By friction alone ${formatFraction(pullLeftShare, 1)} of the pull would be left in the tail.`;
+  `${TWISTS_WHY[decidedBy]} Our own rule: common practice, no source; your own pull tests stand above it. By friction alone ${pullLeftShare < 0.001 ? 'less than 0.1 %' : formatFraction(pullLeftShare, 1)} of the pull would be left in the tail.`;
 
 const TWISTS_WHY: Readonly<Record<EndSheet['twists']['decidedBy'], string>> = {
   neck: 'As many touching turns as fill the neck.',
   friction: 'The fewest that hold by friction; the neck is a little longer for it.',
-  'most-bends': 'No more: each turn bends the wire once again.',
+  'most-bends': 'As many as the wire is to be bent for; the neck would hold more.',
 };
 
 /** What makes up the piece that is cut. */

@@ -24,6 +24,7 @@ import { startRun } from '../production/start-run.js';
 import { judgeTrialString, recordTrialString } from '../production/trial-strings.js';
 import type { Act, HistoryDay, InHand } from './act.js';
 import type { RunToWind } from './choose-runs.js';
+import { checkEnds } from './end-checks.js';
 import { type HistoryBook, keepLot } from './history-book.js';
 import { tryRecipe } from './recipe-trials.js';
 import { spoolsAtClose, spoolsBack, takeFromSpools, useUpRemnants } from './spools-of-run.js';
@@ -107,6 +108,9 @@ export function actsOfBeginning(day: HistoryDay, hand: RunInHand, startMinute: n
   const setUp = isWound ? 24 : 8;
   const at = (minute: number, work: Act['work']): Act => ({ minute, by, work });
   return [
+    ...(isWound && !hasCoresChecked(day.book)
+      ? []
+      : [at(startMinute + 1, (shop: InHand) => checkEnds(shop, day, hand))]),
     at(startMinute, (shop) => start(shop, hand)),
     ...Array.from({ length: trials }, (_, trial) =>
       at(startMinute + setUp + 7 * trial, (shop) => tryString(shop, day, hand)),
@@ -114,6 +118,11 @@ export function actsOfBeginning(day: HistoryDay, hand: RunInHand, startMinute: n
     at(startMinute + setUp + 14 + windMinutes(run) / 2, (shop) => check(shop, day, hand)),
   ];
 }
+
+/** Of every so many wound runs the cores' ends are looked at. Invented. */
+const CORES_CHECKED_IN = 3;
+
+const hasCoresChecked = ({ ends }: HistoryBook): boolean => ++ends.coresOfRuns % CORES_CHECKED_IN === 0;
 
 const windMinutes = ({ quantity, work }: RunToWind): number =>
   (quantity * work.cycleSeconds) / work.positions / 60 + 0.5 * quantity;
