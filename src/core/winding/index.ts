@@ -31,13 +31,18 @@ export {
   judgeEndCheck,
   type Seat,
 } from './ends/end-check.js';
-export { type ImpossibleReading, impossibleReading, possibleReading } from './ends/end-check-limits.js';
+export {
+  type EndedPiece,
+  type ImpossibleReading,
+  impossibleReading,
+  possibleReading,
+} from './ends/end-check-limits.js';
 export type { EndMaking } from './ends/end-making.js';
 export { type EndPull, gaveWay, judgePull, type PullOutcome, shareOf } from './ends/end-pull.js';
 export type { EndSheet } from './ends/end-sheet.js';
 export { type JointStrength, jointStrength } from './ends/joint-strength.js';
 export { type PiecesToPull, piecesToPull } from './ends/pieces-to-pull.js';
-export { type PullTest, pullTest } from './ends/pull-test.js';
+export { PROOF_SHARE, type PullTest, pullTest } from './ends/pull-test.js';
 export { pullsOf, standingChecks, type WrittenCheck } from './ends/standing-checks.js';
 export type { FirstOff } from './first-off.js';
 export type {

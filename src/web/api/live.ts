@@ -8,6 +8,7 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   'trial-strings': ['trial-string'],
   'past-dial-ins': ['run', 'machine', 'recipe', 'settings'],
   measurements: ['measurement'],
+  'end-checks': ['end-check'],
   tallies: ['tally'],
   journal: 'all',
   'shop-view': 'all',

@@ -26,6 +26,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'past-dial-ins',
   'tallies',
   'measurements',
+  'end-checks',
   'machine',
   'run',
   'spool',

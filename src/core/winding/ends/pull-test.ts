@@ -1,6 +1,6 @@
 import { ALLOYS, type SourceKey, STRENGTH_TABLES, type StrengthTableId } from '../../materials/index.js';
 import type { CoreWire, StringBody } from '../../string/index.js';
-import { coreBound } from '../strength-bound.js';
+import { CORE_ELASTIC_SHARE, coreBound } from '../strength-bound.js';
 
 /** How an end is pulled, and against what it is judged. */
 export interface PullTest {
@@ -18,6 +18,9 @@ export interface PullTest {
   /** As fast as the loose end could fly if the wire broke at the proof force: stress / sqrt(E rho). */
   readonly whipMPerS: number;
 }
+
+/** Share of the wire's least strength that an end has to hold: where the elastic limit begins. */
+export const PROOF_SHARE = CORE_ELASTIC_SHARE;
 
 /**
  * The pull that an end has to hold: where the wire's elastic limit begins, 65 % of its least strength. Higher

@@ -5,7 +5,7 @@ import { SET_UP_WORDS } from '../../words/set-up.js';
 import styles from './set-up.module.css';
 
 /** What may hurt, before anything that a hand could act on. */
-export function CautionsBox({ sheet }: { readonly sheet: SetUpSheet }) {
+export function CautionsBox({ sheet }: { readonly sheet: Pick<SetUpSheet, 'cautions' | 'looseTail'> }) {
   const words = useWords(SET_UP_WORDS);
   return (
     <section aria-labelledby="cautions" className={styles.cautions}>

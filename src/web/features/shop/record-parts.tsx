@@ -8,6 +8,7 @@ import { useShop } from '../../api/use-shop.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { SHOP_WORDS } from '../../words/shop.js';
+import { PullsPart } from '../ends/pulls-part.js';
 import { DialPlot } from './dial-plot.js';
 import { RecordsList } from './form/records-list.js';
 import { NEW_MACHINES, specsOfMachine } from './specs-of-machine.js';
@@ -55,7 +56,8 @@ export function MachinesPart() {
         }))}
         specsOf={(body) => specsOfMachine(body, words)}
         below={(body, record) =>
-          body?.kind === 'winder' && (
+          (body?.kind === 'bench' && record && <PullsPart query={{ machineId: record.id }} />) ||
+          (body?.kind === 'winder' && (
             <>
               {body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
               {record && (
@@ -66,7 +68,7 @@ export function MachinesPart() {
                 />
               )}
             </>
-          )
+          ))
         }
       />
     </>

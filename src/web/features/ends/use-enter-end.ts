@@ -1,0 +1,45 @@
+import { useCallback } from 'react';
+import type { EndCheck } from '../../../core/winding/index.js';
+import { freshId } from '../../api/fresh-id.js';
+import { useQueued } from '../../outbox/index.js';
+import { ENDS_WORDS } from '../../words/ends.js';
+import { useWords } from '../../words/language.js';
+import { UNDO_MS } from '../machine/use-enter-tally.js';
+
+interface EndsOfRun {
+  readonly runId: string;
+  readonly runName: string;
+  readonly machineId: string;
+  readonly gauge: string;
+}
+
+/** Writes down what was found of an end, and takes back what was written; each at once, line or no line. */
+export function useEnterEnd({ runId, runName, machineId, gauge }: EndsOfRun): {
+  readonly enter: (number: number, check: EndCheck) => Promise<unknown>;
+  readonly takeBack: (number: number, id: string) => Promise<unknown>;
+} {
+  const words = useWords(ENDS_WORDS);
+  const { enter } = useQueued('record-end-checks');
+  return {
+    enter: useCallback(
+      (number, check) =>
+        enter(
+          {
+            rows: [
+              { id: freshId(), runId, machineId, ...check, ...(gauge.trim() ? { gauge: gauge.trim() } : {}) },
+            ],
+          },
+          { label: words.entered(number, runName), undoWithin: UNDO_MS },
+        ),
+      [enter, runId, runName, machineId, gauge, words],
+    ),
+    takeBack: useCallback(
+      (number, id) =>
+        enter(
+          { rows: [{ id: freshId(), runId, machineId, insteadOf: id }] },
+          { label: words.takenBack(number, runName), undoWithin: UNDO_MS },
+        ),
+      [enter, runId, runName, machineId, words],
+    ),
+  };
+}
