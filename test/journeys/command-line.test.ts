@@ -245,7 +245,9 @@ describe('tautwork recipe and setup', () => {
     expect(plain.stdout.indexOf('Pulling ends')).toBeLessThan(plain.stdout.indexOf('cut: '));
     expect(plain.stdout).toMatch(/twist: \d+ full turns/);
     expect(plain.stdout).toContain('common practice, no source');
-    expect(plain.stdout).toContain('59 in a row show, with 95 % confidence, that at least 95 % hold');
+    expect(plain.stdout).toContain(
+      '59 good ones in a row show, with 95 % confidence, that at least 95 % hold',
+    );
     const cores = tautwork('setup', '--recipe', 'phosphor-bronze 42', '--machine', 'bench');
     expect(cores.status).toBe(0);
     expect(cores.stdout).toMatch(/^Cores for recipe phosphor-bronze 42 at Cutting bench: 1 of /);

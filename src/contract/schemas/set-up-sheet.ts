@@ -143,7 +143,7 @@ const ends = closed(
     pull: Type.Optional(pullTest),
     toPull: closed({
       pieces: wholeFrom(1, 'ends'),
-      why: oneOf(['not-shown-yet', 'shown', 'one-gave-way']),
+      why: oneOf(['no-record', 'not-shown-yet', 'shown', 'one-gave-way']),
       goodInARow: wholeFrom(0, 'ends'),
       goodNeeded: wholeFrom(1, 'ends'),
       confidence: positive('share'),

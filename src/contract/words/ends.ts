@@ -55,7 +55,8 @@ export const whipInWords = ({ whipMPerS, proofN }: PullTest): string =>
 export function toPullInWords({ pieces, why, ...shown }: PiecesToPull): string {
   const { goodInARow, goodNeeded, confidence, coverage } = shown;
   const pull = `Pull ${countInWords(pieces, 'end')} of this run.`;
-  const aim = `${goodNeeded} in a row show, with ${formatFraction(confidence)} confidence, that at least ${formatFraction(coverage)} hold`;
+  const aim = `${goodNeeded} good ones in a row show, with ${formatFraction(confidence)} confidence, that at least ${formatFraction(coverage)} hold`;
+  if (why === 'no-record') return `${pull} Once ${aim}, one is enough.`;
   if (why === 'shown') return `${pull} ${goodInARow} held in a row: ${aim}.`;
   if (why === 'one-gave-way')
     return `${pull} One gave way lately; ${goodInARow} held since. Look at the hook and the wire before you go on.`;
@@ -71,7 +72,7 @@ export function jointInWords(joint: JointStrength): readonly string[] {
     `${good} of ${countInWords(tried, 'end')} held the proof force. Of all such ends between ${down(holds.low)} and ${up(holds.high)} hold it (exact limits, ${formatFraction(holds.confidence)} confidence).`,
     atLeast.isEnough
       ? `At least ${down(atLeast.coverage)} of such ends carry ${down(atLeast.share)} of the wire’s least strength or more, ${sure(atLeast.confidence)}: no distribution is assumed.`
-      : `So far it is only sure, ${sure(atLeast.confidence)}, that ${down(atLeast.coverage)} of such ends carry ${down(atLeast.share)} of the wire’s least strength or more. More pulls would say more.`,
+      : `So far it is only sure, ${sure(atLeast.confidence)}, that at least ${down(atLeast.coverage)} of such ends carry ${down(atLeast.share)} of the wire’s least strength or more. More pulls would say more.`,
     efficiency
       ? `The middle end gives way at ${formatFraction(efficiency.middle)} of the wire’s least strength, between ${down(efficiency.low)} and ${up(efficiency.high)} with a chance of ${formatFraction(efficiency.credible)} (${countInWords(efficiency.gaveWay, 'end')} gave way; the others count as stronger than they were pulled).`
       : 'Where they give way is not known: too few were pulled until they did.',

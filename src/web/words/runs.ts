@@ -112,6 +112,7 @@ export const RUNS_WORDS = wordsIn({
       'record-trial-string': 'wrote down a trial string',
       'judge-trial-string': 'judged a trial string',
       'record-measurements': 'wrote down measurements',
+      'record-end-checks': 'wrote down what was found of ends',
       'record-tally': 'tallied strings',
       'close-run': 'closed it',
       'abandon-run': 'gave it up',

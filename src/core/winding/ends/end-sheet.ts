@@ -9,7 +9,7 @@ import type { EndPull } from './end-pull.js';
 import { endWireM } from './end-wire.js';
 import { jointStrength } from './joint-strength.js';
 import { type PiecesToPull, piecesToPull } from './pieces-to-pull.js';
-import { type PullTest, pullTest } from './pull-test.js';
+import { PROOF_SHARE, type PullTest, pullTest } from './pull-test.js';
 import { pullLeftBehind } from './tail-friction.js';
 import { type TwistsWanted, twistsWanted } from './twists-wanted.js';
 
@@ -51,13 +51,13 @@ interface EndTask {
   readonly quantity: number;
   readonly practice: WindingPractice;
   readonly endPractice?: EndPractice;
-  /** Ends of this wire that were pulled before, the latest last. */
+  /** Ends of this wire that were pulled before, the latest last; left out where that is not known. */
   readonly pulls?: readonly EndPull[];
 }
 
 /** What the bench sets and checks for the ends of a run. A length over all runs from the ball or eye to the tail. */
 export function endSheet(task: EndTask): EndSheet {
-  const { recipe, body, spec, quantity, practice, endPractice = STARTING_END_PRACTICE, pulls = [] } = task;
+  const { recipe, body, spec, quantity, practice, endPractice = STARTING_END_PRACTICE, pulls } = task;
   const wire = wireOf(recipe);
   const twists = twistsWanted(wire.sizeM, endPractice);
   const lengthM = cutLengthM({ lengthM: spec.lengthM, end: spec.end, practice });
@@ -83,7 +83,7 @@ export function endSheet(task: EndTask): EndSheet {
     tail: { wantedM: endPractice.tailM, mostM: endPractice.mostTailM },
     lengthEitherWayM: endPractice.lengthEitherWayM,
     ...(pull && { pull }),
-    toPull: piecesToPull(quantity, jointStrength(pulls, pull?.share ?? 1)),
+    toPull: piecesToPull(quantity, pulls && jointStrength(pulls, PROOF_SHARE)),
     cautions: endCautions(recipe.construction),
   };
 }

@@ -93,6 +93,7 @@ describe('what pull tests say', () => {
 
 describe('how many ends to pull', () => {
   it('is three while little is known, one once it is shown, five after a failure; never more than there are', () => {
+    expect(piecesToPull(40)).toMatchObject({ pieces: 3, why: 'no-record' });
     expect(piecesToPull(40, jointStrength([], PROOF))).toMatchObject({ pieces: 3, why: 'not-shown-yet' });
     expect(piecesToPull(40, jointStrength(held(59), PROOF))).toMatchObject({ pieces: 1, why: 'shown' });
     const failed = jointStrength([...held(80), pull(0.5, 'slipped'), ...held(4)], PROOF);

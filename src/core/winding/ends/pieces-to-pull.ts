@@ -3,7 +3,8 @@ import { CONFIDENCE, COVERAGE_AIM, type JointStrength } from './joint-strength.j
 /** How many ends of a set-up are pulled, and why. */
 export interface PiecesToPull {
   readonly pieces: number;
-  readonly why: 'not-shown-yet' | 'shown' | 'one-gave-way';
+  /** `no-record`: it is not known here what was pulled before. */
+  readonly why: 'no-record' | 'not-shown-yet' | 'shown' | 'one-gave-way';
   /** Good ones one after the other so far, and how many it takes to show the aim. */
   readonly goodInARow: number;
   readonly goodNeeded: number;
@@ -29,24 +30,33 @@ export const goodInARowFor = (confidence: number, coverage: number): number =>
  */
 export function piecesToPull(
   quantity: number,
-  { tried, good, goodInARow }: Pick<JointStrength, 'tried' | 'good' | 'goodInARow'>,
+  before?: Pick<JointStrength, 'tried' | 'good' | 'goodInARow'>,
 ): PiecesToPull {
   const goodNeeded = goodInARowFor(CONFIDENCE, COVERAGE_AIM);
-  const why =
-    goodInARow >= goodNeeded
-      ? 'shown'
-      : tried > good && goodInARow < RECENT
-        ? 'one-gave-way'
-        : 'not-shown-yet';
-  const wished = { shown: ONCE_SHOWN, 'one-gave-way': AFTER_A_FAILURE, 'not-shown-yet': WHILE_LEARNING }[why];
+  const why = before ? whyOf(before, goodNeeded) : 'no-record';
   return {
-    pieces: Math.min(quantity, wished),
+    pieces: Math.min(quantity, PIECES[why]),
     why,
-    goodInARow,
+    goodInARow: before?.goodInARow ?? 0,
     goodNeeded,
     confidence: CONFIDENCE,
     coverage: COVERAGE_AIM,
   };
+}
+
+const PIECES: Readonly<Record<PiecesToPull['why'], number>> = {
+  'no-record': WHILE_LEARNING,
+  'not-shown-yet': WHILE_LEARNING,
+  shown: ONCE_SHOWN,
+  'one-gave-way': AFTER_A_FAILURE,
+};
+
+function whyOf(
+  { tried, good, goodInARow }: Pick<JointStrength, 'tried' | 'good' | 'goodInARow'>,
+  goodNeeded: number,
+): PiecesToPull['why'] {
+  if (goodInARow >= goodNeeded) return 'shown';
+  return tried > good && goodInARow < RECENT ? 'one-gave-way' : 'not-shown-yet';
 }
 
 /** After so many good ones a failure is past. Workshop value. */

@@ -1,17 +1,30 @@
 import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
 import { stringKeyInWords } from '../../../contract/index.js';
 import { type RecordOf, useAllRecords } from '../../api/use-records.js';
+import { Button } from '../../parts/button.js';
 import styles from '../../parts/floor.module.css';
 import { useFigures } from '../../sight/figures.js';
 import { ENDS_WORDS } from '../../words/ends.js';
 import { useWords } from '../../words/language.js';
+import { MACHINE_WORDS } from '../../words/machine.js';
+import { RunState } from '../machine/run-state.js';
+import { runsAhead } from '../machine/runs-ahead.js';
 
-/** Runs of wound strings that are planned: their cores get their ends at the bench first. Nothing where there are none. */
+/** So many are shown at once. */
+const SHOWN = 6;
+
+/** Runs of wound strings that are planned, in the order of the plan: their cores get their ends at the bench first. Nothing where
+ * there are none. */
 export function CoresList() {
   const words = useWords(ENDS_WORDS);
-  const planned = useAllRecords('run', { state: 'planned' }).data ?? [];
+  const machineWords = useWords(MACHINE_WORDS);
+  const runs = useAllRecords('run', { state: 'planned' }).data ?? [];
   const machines = useAllRecords('machine').data ?? [];
-  const wound = planned.filter(({ body }) => body.spec.kind === 'wound');
+  const plans = (useAllRecords('plan', { state: 'in-force' }).data ?? []).map(({ body }) => body);
+  const [showsAll, setShowsAll] = useState(false);
+  const wound = runsAhead(runs, plans).planned.filter(({ body }) => body.spec.kind === 'wound');
+  const shown = showsAll ? wound : wound.slice(0, SHOWN);
   if (wound.length === 0) return null;
   const nameOf = (id: string) => machines.find((machine) => machine.id === id)?.body.name ?? '';
   return (
@@ -19,10 +32,15 @@ export function CoresList() {
       <h2>{words.cores}</h2>
       <p className="quiet">{words.coresLead}</p>
       <ul className={styles.runs}>
-        {wound.map((run) => (
+        {shown.map((run) => (
           <CoresLine key={run.id} run={run} machineName={nameOf(run.body.machineId)} />
         ))}
       </ul>
+      {shown.length < wound.length && (
+        <Button size="floor" onClick={() => setShowsAll(true)}>
+          {machineWords.moreRuns(wound.length - shown.length)}
+        </Button>
+      )}
     </section>
   );
 }
@@ -34,6 +52,7 @@ function CoresLine({ run, machineName }: { readonly run: RecordOf<'run'>; readon
   return (
     <li>
       <Link to="/machine" search={{ run: run.id }} className={styles.run}>
+        <RunState state={run.state} />
         <span className={styles.lines}>
           <strong className={styles.gauge}>{short}</strong>
           <span>{material}</span>

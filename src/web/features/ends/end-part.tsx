@@ -32,11 +32,12 @@ export function EndPart({ ends }: { readonly ends: EndSheet }) {
           <dd className={styles.figure}>{words.turns(twists.wanted)}</dd>
           <dd className={styles.under}>{words.turnsBetween(twists.least, twists.most)}</dd>
         </div>
-        <div>
-          <dt>{setUp.cutTo}</dt>
-          <dd className={styles.large}>{lengthInBoth(cut.lengthM)}</dd>
-          <dd className={styles.under}>{cutInWords(ends)}</dd>
-        </div>
+        {ends.of === 'core' && (
+          <div>
+            <dt>{setUp.cutTo}</dt>
+            <dd className={styles.large}>{lengthInBoth(cut.lengthM)}</dd>
+          </div>
+        )}
         {pull && (
           <div>
             <dt>{words.pull}</dt>
@@ -49,6 +50,10 @@ export function EndPart({ ends }: { readonly ends: EndSheet }) {
         <div className={styles.across}>
           <dt>{words.why}</dt>
           <dd>{twistsWhyInWords(ends)}</dd>
+        </div>
+        <div className={styles.across}>
+          <dt>{words.cut}</dt>
+          <dd>{cutInWords(ends)}</dd>
         </div>
         <div>
           <dt>{words.length}</dt>
