@@ -98,12 +98,14 @@ describeInBrowser('ends of strings and cores at the bench', () => {
     await page.getByText(`Cores of ${run.body.name}`).waitFor();
     await page.getByText('Turning hook').waitFor();
     expect(await page.getByText('Turning spindle').count()).toBe(0);
+    await page.getByLabel('Cut from spool').selectOption({ index: 1 });
     await typeEnd(page, ['', '7', '', '', '']);
     await rowOf(page, 'end 1').waitFor();
     await allSent(page);
     expect(await barriers(page)).toEqual([]);
     const mine = (await checksOf(owner, run.id)).filter(({ twists }) => twists === 7);
     expect(mine).toMatchObject([{ wireId: coreWireId }]);
+    expect(mine[0]!.spoolId).not.toBeNull();
     expect(mine[0]!.machineId).not.toBe(run.body.machineId);
     expectQuiet(house);
   });

@@ -1,5 +1,5 @@
 import Type from 'typebox';
-import { closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
+import { ALLOYS, closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
 
 const bound = closed(
   {
@@ -120,6 +120,7 @@ const ends = closed(
     wireId: text(),
     shape: oneOf(['round', 'hex']),
     sizeM: positive('m'),
+    alloy: oneOf(ALLOYS),
     end: oneOf(['ball', 'loop']),
     quantity: wholeFrom(1, 'strings or cores'),
     cut: closed({

@@ -22,6 +22,7 @@ export {
   type TurnsSeen,
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
+export { endsByCertificate } from './ends/by-certificate.js';
 export { coreEndSheet } from './ends/core-end-work.js';
 export {
   CHECKED_IN_ORDER,

@@ -28,6 +28,9 @@ export const ENDS_WORDS = wordsIn({
     gauge: 'Which pull gauge',
     gaugeHint: 'As it is marked. This screen remembers it.',
     firstGauge: 'pull gauge',
+    cutFrom: 'Cut from spool',
+    cutFromHint: 'Its certificate says how strong the wire is.',
+    cutFromUnknown: 'not said',
     checking: (number: number) => `End ${number}`,
     stepOf: (done: number, all: number) => `${done} of ${all}`,
     asks: {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { BENCH, bronze36, PLAIN_12, specOf } from '../../../../test/fixtures/winders.js';
 import type { CuttingBench } from '../machine.js';
 import { setUp } from '../set-up.js';
+import { endsByCertificate } from './by-certificate.js';
 import { coreEndSheet } from './core-end-work.js';
 import { judgeEndCheck } from './end-check.js';
 import { impossibleReading, possibleReading } from './end-check-limits.js';
@@ -77,6 +78,8 @@ describe('the short sheet of a bench', () => {
     const better = sheetOf({ recipe }).pull!;
     expect(better).toMatchObject({ strengthFrom: 'certificate', strengthPa: 2.9e9 });
     expect(better).not.toHaveProperty('table');
+    // A certificate that is read off the spool afterwards says the same as one in the recipe.
+    expect(endsByCertificate(sheetOf(), 2.9e9).pull).toEqual(better);
   });
 
   it('is refused where the bench makes no such end, twist or piece', () => {

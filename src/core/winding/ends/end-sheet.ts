@@ -1,3 +1,4 @@
+import type { AlloyId } from '../../materials/index.js';
 import type { Recipe } from '../../recipes/index.js';
 import type { StringEnd, StringSpec } from '../../sets/index.js';
 import type { CoreWire, StringBody } from '../../string/index.js';
@@ -19,6 +20,7 @@ export interface EndSheet {
   readonly wireId: string;
   readonly shape: 'round' | 'hex';
   readonly sizeM: number;
+  readonly alloy: AlloyId;
   readonly end: StringEnd;
   readonly quantity: number;
   /** What is cut: the length over all, what the end takes, what the hook and the clamp hold and is cut off. */
@@ -67,6 +69,7 @@ export function endSheet(task: EndTask): EndSheet {
     wireId: recipe.coreWireId,
     shape: wire.shape,
     sizeM: wire.sizeM,
+    alloy: wire.alloy,
     end: spec.end,
     quantity,
     cut: {

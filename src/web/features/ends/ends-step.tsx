@@ -1,5 +1,5 @@
 import { TextInput } from '@mantine/core';
-import { endInWords, toPullInWords, whipInWords } from '../../../contract/index.js';
+import { endInWords, pullInWords, toPullInWords, whipInWords } from '../../../contract/index.js';
 import { type EndSheet, piecesToPull } from '../../../core/winding/index.js';
 import type { RecordOf } from '../../api/use-records.js';
 import { Button } from '../../parts/button.js';
@@ -10,6 +10,7 @@ import { ENDS_WORDS } from '../../words/ends.js';
 import { useWords } from '../../words/language.js';
 import { useRemembered } from '../machine/my-machine.js';
 import { CheckEnd } from './check-end.js';
+import { CutFrom, useCutFrom } from './cut-from.js';
 import { EndsTable } from './ends-table.js';
 import { PullsSay } from './pulls-say.js';
 import { UndoEnd } from './undo-end.js';
@@ -27,18 +28,27 @@ interface EndsStepProps {
 }
 
 /** The ends of a run, checked one by one as the sheet says, and what all pulls so far tell. */
-export function EndsStep({ run, machineId, ends, wireId, onOn }: EndsStepProps) {
+export function EndsStep({ run, machineId, ends: asStandard, wireId, onOn }: EndsStepProps) {
   const words = useWords(ENDS_WORDS);
   const [gauge, nameGauge] = useRemembered('pull-gauge', words.firstGauge);
+  const from = useCutFrom(run, asStandard, wireId);
+  const { ends, spoolId } = from;
   const checks = useEndChecks(run.id, ends.pull?.leastBreakingN);
   const joint = useJoint({ wireId, end: ends.end, machineId }, checks);
-  const { enter, takeBack } = useEnterEnd({ runId: run.id, runName: run.body.name, machineId, gauge });
+  const { enter, takeBack } = useEnterEnd({
+    runId: run.id,
+    runName: run.body.name,
+    machineId,
+    gauge,
+    spoolId,
+  });
   const toPull = piecesToPull(ends.quantity, joint);
   const pulled = checks.filter(({ pull }) => pull !== undefined).length;
   return (
     <section aria-label={words.checkTitle} className={styles.part}>
       <h2>{words.checkTitle}</h2>
       {ends.pull && <p className={styles.caution}>{whipInWords(ends.pull)}</p>}
+      {ends.pull?.strengthFrom === 'certificate' && <p>{pullInWords(ends.pull)}</p>}
       <p>
         {toPullInWords(toPull)} {words.pulled(pulled, toPull.pieces)}
       </p>
@@ -51,6 +61,7 @@ export function EndsStep({ run, machineId, ends, wireId, onOn }: EndsStepProps) 
           autoComplete="off"
           onChange={(event) => nameGauge(event.currentTarget.value)}
         />
+        {ends.of === 'core' && <CutFrom from={from} />}
       </div>
       <CheckEnd
         runId={run.id}

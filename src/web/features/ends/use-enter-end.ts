@@ -11,10 +11,12 @@ interface EndsOfRun {
   readonly runName: string;
   readonly machineId: string;
   readonly gauge: string;
+  /** What it was cut from, where that is known. */
+  readonly spoolId: string | undefined;
 }
 
 /** Writes down what was found of an end, and takes back what was written; each at once, line or no line. */
-export function useEnterEnd({ runId, runName, machineId, gauge }: EndsOfRun): {
+export function useEnterEnd({ runId, runName, machineId, gauge, spoolId }: EndsOfRun): {
   readonly enter: (number: number, check: EndCheck) => Promise<unknown>;
   readonly takeBack: (number: number, id: string) => Promise<unknown>;
 } {
@@ -22,16 +24,17 @@ export function useEnterEnd({ runId, runName, machineId, gauge }: EndsOfRun): {
   const { enter } = useQueued('record-end-checks');
   return {
     enter: useCallback(
-      (number, check) =>
-        enter(
-          {
-            rows: [
-              { id: freshId(), runId, machineId, ...check, ...(gauge.trim() ? { gauge: gauge.trim() } : {}) },
-            ],
-          },
+      (number, check) => {
+        const named = {
+          ...(gauge.trim() === '' ? {} : { gauge: gauge.trim() }),
+          ...(spoolId === undefined ? {} : { spoolId }),
+        };
+        return enter(
+          { rows: [{ id: freshId(), runId, machineId, ...check, ...named }] },
           { label: words.entered(number, runName), undoWithin: UNDO_MS },
-        ),
-      [enter, runId, runName, machineId, gauge, words],
+        );
+      },
+      [enter, runId, runName, machineId, gauge, spoolId, words],
     ),
     takeBack: useCallback(
       (number, id) =>
