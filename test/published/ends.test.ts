@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { lowerLimit, shareLimits } from '../../src/core/winding/ends/binomial-limits.js';
-import { censoredMean, logLikelihood } from '../../src/core/winding/ends/censored-normal.js';
-import { goodInARowFor } from '../../src/core/winding/ends/pieces-to-pull.js';
-import { pullLeftBehind } from '../../src/core/winding/ends/tail-friction.js';
-import { coreEndSheet } from '../../src/core/winding/index.js';
+import {
+  censoredLogLikelihood,
+  censoredMean,
+  coreEndSheet,
+  goodInARowFor,
+  lowerLimit,
+  pullLeftBehind,
+  shareLimits,
+} from '../../src/core/winding/index.js';
 import { BENCH, PLAIN_12, specOf } from '../fixtures/winders.js';
 
 describe('pull tests of ends, against print', () => {
@@ -36,7 +40,7 @@ describe('pull tests of ends, against print', () => {
     const days = [41, 44, 46, 54, 55, 58, 60];
     const seen = days.map(Math.log10);
     const readings = { seen, higherThan: [{ reading: seen.at(-1)!, times: 3 }] };
-    const best = bestOf((mean, spread) => logLikelihood(readings, { mean, spread }));
+    const best = bestOf((mean, spread) => censoredLogLikelihood(readings, { mean, spread }));
     expect(best.mean).toBeCloseTo(1.742, 3);
     expect(best.spread).toBeCloseTo(0.079, 3);
   });

@@ -22,7 +22,9 @@ export {
   type TurnsSeen,
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
+export { lowerLimit, shareLimits } from './ends/binomial-limits.js';
 export { endsByCertificate } from './ends/by-certificate.js';
+export { censoredLogLikelihood, censoredMean } from './ends/censored-normal.js';
 export { coreEndSheet } from './ends/core-end-work.js';
 export {
   CHECKED_IN_ORDER,
@@ -42,9 +44,10 @@ export type { EndMaking } from './ends/end-making.js';
 export { type EndPull, gaveWay, judgePull, type PullOutcome, shareOf } from './ends/end-pull.js';
 export type { EndSheet } from './ends/end-sheet.js';
 export { type JointStrength, jointStrength } from './ends/joint-strength.js';
-export { type PiecesToPull, piecesToPull } from './ends/pieces-to-pull.js';
+export { goodInARowFor, type PiecesToPull, piecesToPull } from './ends/pieces-to-pull.js';
 export { PROOF_SHARE, type PullTest, pullTest } from './ends/pull-test.js';
 export { pullsOf, standingChecks, type WrittenCheck } from './ends/standing-checks.js';
+export { pullLeftBehind } from './ends/tail-friction.js';
 export type { FirstOff } from './first-off.js';
 export type {
   ChangeMinutes,

@@ -3,7 +3,7 @@ import type { InputOf } from '../../contract/index.js';
 import { coreEndSheet } from '../../core/winding/index.js';
 import { recordEndChecks } from '../production/record-end-checks.js';
 import type { HistoryDay, InHand } from './act.js';
-import type { RunInHand } from './wind-run.js';
+import type { RunToWind } from './choose-runs.js';
 
 type Rows = InputOf<(typeof recordEndChecks)['definition']>['rows'];
 
@@ -15,7 +15,7 @@ const BROKEN_IN = 6;
 export async function checkEnds(
   { ask }: InHand,
   { book }: HistoryDay,
-  { run, runId }: RunInHand,
+  { run, runId }: { readonly run: RunToWind; readonly runId: string },
 ): Promise<void> {
   const bench = book.shop.machines.find(({ id }) => id === BENCH);
   if (bench?.kind !== 'bench') return;

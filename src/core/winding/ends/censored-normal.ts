@@ -76,7 +76,7 @@ function lookOver(readings: CensoredReadings, prior: SpreadPrior, box: Box): Loo
   const logs = means.map((mean) =>
     logSpreads.map(
       (logSpread) =>
-        logLikelihood(readings, { mean, spread: Math.exp(logSpread) }) +
+        censoredLogLikelihood(readings, { mean, spread: Math.exp(logSpread) }) +
         logPrior(mean, prior.mean) +
         logPrior(logSpread, prior.logSpread),
     ),
@@ -100,7 +100,8 @@ function sideOf(points: readonly number[], counts: (at: number) => boolean): Sid
   return { from: points[heavy[0]!]! - step, to: points[heavy.at(-1)!]! + step };
 }
 
-export function logLikelihood(
+/** Logarithm of how likely these readings are of a normal distribution, but for a constant. */
+export function censoredLogLikelihood(
   { seen, higherThan }: CensoredReadings,
   { mean, spread }: { readonly mean: number; readonly spread: number },
 ): number {
