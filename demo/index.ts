@@ -11,6 +11,7 @@ export {
 } from './history/causes.js';
 export { delivery } from './history/deliveries.js';
 export { dryRoomClimate } from './history/dry-room.js';
+export { endLooksLike, endPulled, PULL_GAUGE } from './history/ends-made.js';
 export { checkStrings, countOf, type StringsChecked } from './history/faults-made.js';
 export {
   diameterReadingM,

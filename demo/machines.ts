@@ -127,5 +127,11 @@ export const demoMachines: readonly Machine[] = [
     minutesPerDay: 450,
     changeMinutes: { base: 2, core: 3, wrap: 0, alloy: 0, length: 2 },
     changeScrap: { base: 0, core: 1, wrap: 0, alloy: 0 },
+    ends: {
+      makes: 'both',
+      twists: { least: 3, most: 14 },
+      tailM: { least: 0, most: 0.01 },
+      cutM: { least: 0.4, most: 1.6 },
+    },
   },
 ];

@@ -12,6 +12,7 @@ import {
 import type { Estimate } from '../core/numeric/index.js';
 import { formatFraction, formatMillimetres, formatThou, formatUnitWeight } from '../core/units/index.js';
 import type { LayerSetUp, SetUpSheet } from '../core/winding/index.js';
+import { endsLines } from './ends-report.js';
 
 /** A set-up sheet for a person at a terminal: cautions first, as on paper. */
 export function sheetReport(sheet: SetUpSheet): string {
@@ -20,6 +21,7 @@ export function sheetReport(sheet: SetUpSheet): string {
     ['Before the hand goes in', ...sheet.cautions.map(cautionLine), ...tailLine(sheet)].join('\n'),
     coreLines(sheet),
     ...sheet.layers.map((layer, at) => layerLines(layer, at, sheet.layers.length)),
+    ...(sheet.ends?.of === 'plain-string' ? [endsLines(sheet.ends)] : []),
     expectedLines(sheet),
     firstOffLines(sheet),
     timeLines(sheet),

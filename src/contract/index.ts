@@ -76,6 +76,7 @@ export {
   judgeTrialString,
   pauseRun,
   planRun,
+  recordEndChecks,
   recordMeasurements,
   recordTally,
   recordTrialString,
@@ -104,6 +105,19 @@ export { counted, lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from '
 export { type ArchiveFault, archiveFaultWords, type RestoreFault } from './words/archive-faults.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
 export { type DialInWords, dialInInWords, pitchAdviceInWords } from './words/dial-in.js';
+export {
+  cutInWords,
+  impossibleInWords,
+  jointInWords,
+  lengthWantedInWords,
+  pullInWords,
+  pullOutcomeInWords,
+  tailInWords,
+  toPullInWords,
+  twistsInWords,
+  twistsWhyInWords,
+  whipInWords,
+} from './words/ends.js';
 export {
   type FileFault,
   fileFaultWords,

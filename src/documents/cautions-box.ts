@@ -5,7 +5,7 @@ import type { Pages } from './page.js';
 import { lineHeight } from './pen.js';
 
 /** The cautions in a heavy frame, before anything that a hand could act on. */
-export function drawCautions(pages: Pages, sheet: SetUpSheet): void {
+export function drawCautions(pages: Pages, sheet: Cautioned): void {
   if (sheet.cautions.length === 0) return;
   const { pen } = pages;
   const top = pages.y;
@@ -24,12 +24,15 @@ export function drawCautions(pages: Pages, sheet: SetUpSheet): void {
   pages.y += GAP.close;
 }
 
+/** Whatever a hand is about to act by. */
+type Cautioned = Pick<SetUpSheet, 'cautions' | 'looseTail'>;
+
 interface Entry {
   readonly title: string;
   readonly sentence: string;
 }
 
-const entriesOf = (sheet: SetUpSheet): Entry[] =>
+const entriesOf = (sheet: Cautioned): Entry[] =>
   sheet.cautions.map((caution) => {
     const { title, sentence } = cautionInWords(caution);
     if (caution !== 'wire-whip' || !sheet.looseTail) return { title, sentence };

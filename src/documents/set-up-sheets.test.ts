@@ -8,9 +8,17 @@ import {
   wordBoxes,
 } from '../../test/fixtures/read-pdf.js';
 import { smallDay } from '../../test/fixtures/small-day.js';
+import { BENCH, bronze36, PLAIN_12, specOf } from '../../test/fixtures/winders.js';
+import { coreEndSheet, type SetUpSheet } from '../core/winding/index.js';
 import { setUpSheetsPdf } from './set-up-sheets.js';
 
 const day = smallDay();
+/** The same with the ends of strings, as the core reckons them. */
+const ended = day.sheets.map((sheet): SetUpSheet => {
+  const recipe = sheet.kind === 'cut' ? PLAIN_12 : bronze36('hex');
+  const ends = coreEndSheet({ bench: BENCH, recipe, spec: specOf(recipe), quantity: sheet.quantity });
+  return ends.ok ? { ...sheet, ends: ends.value } : sheet;
+});
 const only = (index: number): Promise<Uint8Array> => setUpSheetsPdf({ ...day, sheets: [day.sheets[index]!] });
 
 describe('set-up sheets', () => {
@@ -20,6 +28,31 @@ describe('set-up sheets', () => {
 
   it('each run has one page, two layers and all cautions included', async () => {
     expect(pageCount(await setUpSheetsPdf(day))).toBe(day.sheets.length);
+  });
+
+  it('of ended strings has the same pages, and the cores of all wound ones on one more at the end', async () => {
+    const plain = ended.filter(({ kind }) => kind === 'cut');
+    expect(pageCount(await setUpSheetsPdf({ ...day, sheets: plain }))).toBe(plain.length);
+    expect(pageCount(await setUpSheetsPdf({ ...day, sheets: ended }))).toBe(ended.length + 1);
+  });
+
+  it.skipIf(!canReadText)(
+    'a plain string is told its twist, its tail, its pull, and where to write them',
+    async () => {
+      const plain = ended.filter(({ kind }) => kind === 'cut');
+      const text = runningText(await setUpSheetsPdf({ ...day, sheets: plain }));
+      expect(text).toMatch(/Twist 9 full turns \(8 to 10\)/);
+      expect(text).toContain('Pull: to 123.3 N (27.71 lbf) and hold: 65 % of the least');
+      expect(text).toContain('Gave way at');
+    },
+  );
+
+  it.skipIf(!canReadText)('the cores to end stand on the last page, cautions first', async () => {
+    const last = pageTexts(await setUpSheetsPdf({ ...day, sheets: ended })).at(-1)!;
+    const text = last.replace(/\s+/g, ' ');
+    expect(text).toContain('Cores to end at the bench');
+    expect(text.indexOf('Pulling ends')).toBeLessThan(text.indexOf('For the run of'));
+    expect(text).toContain('core-hex-16');
   });
 
   it('the file says its title, its language and that it is tagged', async () => {

@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
+import { addEndChecks, endChecks } from './end-checks.js';
 import { readingsByString } from './readings-by-string.js';
 import { runsDialledIn } from './runs-dialled-in.js';
 import { setUpReadings } from './set-up-readings.js';
@@ -53,6 +54,7 @@ export function createReadings(trx: Sql): ReadingWriter {
       return pageOf(rows, walk, asTally);
     },
     setUpReadings: (runIds) => setUpReadings(trx, runIds),
+    endChecks: (query) => endChecks(trx, walkOf(query), query),
     readingsByString: (query) => readingsByString(trx, query),
     tally: async (id) => {
       const row = await trx.selectFrom('tallies').selectAll().where('id', '=', id).executeTakeFirst();
@@ -77,6 +79,7 @@ export function createReadings(trx: Sql): ReadingWriter {
     },
     addMeasurements: (rows) => addMeasurements(trx, rows),
     addTally: (row) => addTally(trx, row),
+    addEndChecks: (rows) => addEndChecks(trx, rows),
   };
 }
 

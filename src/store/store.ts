@@ -1,5 +1,6 @@
 import type { BodyOf, RecordKind, StoredRecord } from '../contract/index.js';
 import type { Balance, Item, Movement, Unit } from '../core/stock/index.js';
+import type { EndCheck } from '../core/winding/index.js';
 
 /** The shop's records in one database, SQLite or PostgreSQL: the same answers from both. */
 export interface Store {
@@ -218,6 +219,27 @@ export interface Measurement {
   readonly by: string;
 }
 
+/** What was found of one end of a string or core, made at a bench. */
+export interface EndCheckRecord extends EndCheck {
+  readonly id: string;
+  /** The run whose string it is, or whose core. */
+  readonly runId: string;
+  /** The bench where the end was made. */
+  readonly machineId: string;
+  readonly wireId: string;
+  readonly spoolId: string | null;
+  readonly end: 'ball' | 'loop';
+  /** Of the wire, as known on the day; null where no strength was. */
+  readonly leastBreakingN: number | null;
+  readonly strengthFrom: 'certificate' | 'standard' | null;
+  /** What it was pulled with. */
+  readonly gauge: string;
+  /** The entry that this one takes the place of; one without readings takes it back. */
+  readonly insteadOf: string | null;
+  readonly at: string;
+  readonly by: string;
+}
+
 export interface Tally {
   readonly id: string;
   readonly runId: string | null;
@@ -294,6 +316,14 @@ export interface ReadingReader {
   measurements(query: ReadingQuery): Promise<Page<Measurement>>;
   /** Oldest first where no order is given. */
   tallies(query: ReadingQuery & { readonly lotId?: string }): Promise<Page<Tally>>;
+  /** Oldest first where no order is given. */
+  endChecks(
+    query: ReadingQuery & {
+      readonly wireId?: string;
+      readonly spoolId?: string;
+      readonly machineId?: string;
+    },
+  ): Promise<Page<EndCheckRecord>>;
   /** What was measured of every string, readings of one quantity taken together; oldest first. `since`: read then or later. */
   readingsByString(query: { readonly since?: string }): Promise<readonly StringReadings[]>;
   /** Of these runs, those that have a trial string. */
@@ -314,6 +344,8 @@ export interface ReadingWriter extends ReadingReader {
   addTally(row: Tally): Promise<void>;
   /** Takes an entry back; once each. */
   voidEntry(row: VoidedEntry): Promise<void>;
+  /** An id that is there already refuses all of them. */
+  addEndChecks(rows: readonly EndCheckRecord[]): Promise<void>;
 }
 
 /* ---- cautions that were read, append only ---- */

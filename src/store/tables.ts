@@ -14,6 +14,7 @@ export interface Tables extends LedgerTables {
   readonly record_versions: RecordVersionRow;
   readonly trial_strings: TrialStringRow;
   readonly measurements: MeasurementRow;
+  readonly end_checks: EndCheckRow;
   readonly tallies: TallyRow;
   readonly voided_entries: VoidedEntryRow;
   readonly caution_readings: CautionReadingRow;
@@ -75,6 +76,27 @@ export interface MeasurementRow {
   place_m: number | null;
   rotation_deg: number | null;
   instrument: string;
+  at: string;
+  by: string;
+}
+
+export interface EndCheckRow {
+  id: string;
+  run_id: string;
+  machine_id: string;
+  wire_id: string;
+  spool_id: string | null;
+  string_end: string;
+  length_m: number | null;
+  twists: number | null;
+  tail_m: number | null;
+  seat: string | null;
+  force_n: number | null;
+  came: string | null;
+  least_breaking_n: number | null;
+  strength_from: string | null;
+  gauge: string;
+  instead_of: string | null;
   at: string;
   by: string;
 }

@@ -12,6 +12,7 @@ const PRIMARY_KEYS: readonly (readonly [table: string, key: readonly string[]])[
   ['record_versions', ['kind', 'record_id', 'version']],
   ['trial_strings', ['id']],
   ['measurements', ['id']],
+  ['end_checks', ['id']],
   ['tallies', ['id']],
   ['voided_entries', ['id']],
   ['caution_readings', ['id']],

@@ -81,7 +81,9 @@ export async function loadDemoHistory(
       }),
     );
   hand.take('console', from, EVENING_BEFORE);
-  const book = await inOne(({ ask, tx }) => begin(ask, tx, { shop, causes, chance, hands: hand }));
+  const book = await inOne(({ ask, tx }) =>
+    begin(ask, tx, { shop, causes, chance, chanceOfEnds: seededChance(seed + 2), hands: hand }),
+  );
   for (const [at, date] of days.entries()) {
     onProgress?.(at / days.length, date);
     const day = { date, book };

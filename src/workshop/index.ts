@@ -57,6 +57,7 @@ export { closeRun } from './production/close-run.js';
 export { holdLot, releaseLot, scrapLot } from './production/judge-lot.js';
 export { pauseRun, resumeRun } from './production/pause-run.js';
 export { planRun } from './production/plan-run.js';
+export { recordEndChecks } from './production/record-end-checks.js';
 export { recordMeasurements } from './production/record-measurements.js';
 export { recordTally } from './production/record-tally.js';
 export { saveRecipe } from './production/save-recipe.js';

@@ -11,7 +11,7 @@ export interface Watched {
 
 /**
  * Watches a transaction. Records are noted by kind, id and version, movements and trial strings by their own id;
- * measurements and tallies by the run (or lot) that they belong to, so that the history of a run shows them.
+ * measurements, end checks and tallies by the run (or lot) that they belong to, so that the history of a run shows them.
  */
 export function watched(tx: Transaction): Watched {
   const noted = new Map<string, Touched>();
@@ -80,6 +80,10 @@ const watchedReadings = (readings: Transaction['readings'], note: Note): Transac
     voidEntry: async (row) => {
       await readings.voidEntry(row);
       note(row.ofKind, row.runId ?? row.lotId ?? row.entryId);
+    },
+    addEndChecks: async (rows) => {
+      await readings.addEndChecks(rows);
+      for (const { runId } of rows) note('end-check', runId);
     },
     addTally: async (row) => {
       await readings.addTally(row);

@@ -239,6 +239,21 @@ describe('tautwork recipe and setup', () => {
     expect(stdout).toContain('no record in this shop yet; upper limit');
   });
 
+  it('give the bench its short sheet: of a plain string, and of the cores of a wound one', () => {
+    const plain = tautwork('setup', '--recipe', 'plain-steel 12', '--machine', 'bench', '--quantity', '40');
+    expect(plain.status).toBe(0);
+    expect(plain.stdout.indexOf('Pulling ends')).toBeLessThan(plain.stdout.indexOf('cut: '));
+    expect(plain.stdout).toMatch(/twist: \d+ full turns/);
+    expect(plain.stdout).toContain('common practice, no source');
+    expect(plain.stdout).toContain(
+      '59 good ones in a row show, with 95 % confidence, that at least 95 % hold',
+    );
+    const cores = tautwork('setup', '--recipe', 'phosphor-bronze 42', '--machine', 'bench');
+    expect(cores.status).toBe(0);
+    expect(cores.stdout).toMatch(/^Cores for recipe phosphor-bronze 42 at Cutting bench: 1 of /);
+    expect(cores.stdout).not.toContain('Turning spindle');
+  });
+
   it('say why a machine cannot', () => {
     const { status, stderr } = tautwork(
       'setup',

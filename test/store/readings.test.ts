@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Store, TrialString } from '../../src/store/index.js';
 import { engines } from './harness.js';
-import { at, insertRun, measurement, tally } from './samples.js';
+import { at, endChecksOf, insertRun, measurement, tally } from './samples.js';
 
 describe.each(engines())('readings of the floor on $name', (engine) => {
   let store: Store;
@@ -51,6 +51,26 @@ describe.each(engines())('readings of the floor on $name', (engine) => {
       );
     },
   );
+
+  it('of ends come back as they were found, by run, wire and bench, and what was not looked at stays missing', async () => {
+    const own = await store.write(insertRun);
+    const rows = await store.write(async (tx) => {
+      const found = await endChecksOf(tx, own);
+      await tx.readings.addEndChecks(found);
+      return found;
+    });
+    const [first, second] = rows;
+    const read = (query: { runId?: string; wireId?: string; machineId?: string; spoolId?: string }) =>
+      store.read((tx) => tx.readings.endChecks({ ...query, limit: 10 }));
+    expect((await read({ runId: own })).items).toEqual([first, second]);
+    expect((await read({ wireId: first!.wireId })).items).toHaveLength(2);
+    expect((await read({ machineId: first!.machineId })).items).toHaveLength(2);
+    expect((await read({ spoolId: randomUUID() })).items).toEqual([]);
+    expect(second).not.toHaveProperty('twists');
+    await expect(store.write((tx) => tx.readings.addEndChecks(rows))).rejects.toThrow(/end-check/);
+    const odd = { ...first!, id: randomUUID(), twists: Number.NaN };
+    await expect(store.write((tx) => tx.readings.addEndChecks([odd]))).rejects.toThrow(/twists/);
+  });
 
   it('refuse a place that is no number, but take none', async () => {
     for (const placeM of [Number.NaN, '' as unknown as number, undefined as unknown as number]) {

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { BodyOf } from '../../src/contract/index.js';
 import type {
   CautionReading,
+  EndCheckRecord,
   JournalEntry,
   Measurement,
   NewEvent,
@@ -167,3 +168,33 @@ export const cautionReading = (
   at: at(7),
   ...changes,
 });
+/** Two ends of a run: one with all that can be found, and one that takes its place with a pull alone. */
+export async function endChecksOf(tx: Transaction, runId: string): Promise<readonly EndCheckRecord[]> {
+  const run = (await tx.records.get('run', runId))!;
+  const { machineId, recipeId } = run.body;
+  const { coreWireId: wireId } = (await tx.records.get('recipe', recipeId))!.body;
+  const of = { runId, machineId, wireId, spoolId: null, end: 'ball', gauge: 'Γ½', by: 'person/a' } as const;
+  const first: EndCheckRecord = {
+    ...of,
+    id: randomUUID(),
+    lengthM: 1.001,
+    twists: 6.5,
+    tailM: 0,
+    seat: 'crooked',
+    pull: { forceN: 0.1 + 0.2, came: 'at-twist' },
+    leastBreakingN: 135.2,
+    strengthFrom: 'standard',
+    insteadOf: null,
+    at: at(4),
+  };
+  const second: EndCheckRecord = {
+    ...of,
+    id: randomUUID(),
+    pull: { forceN: 88, came: 'held' },
+    leastBreakingN: null,
+    strengthFrom: null,
+    insteadOf: first.id,
+    at: at(5),
+  };
+  return [first, second];
+}

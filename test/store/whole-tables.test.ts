@@ -5,6 +5,7 @@ import { ask, engines } from './harness.js';
 import {
   at,
   cautionReading,
+  endChecksOf,
   event,
   insertRun,
   journalEntry,
@@ -35,6 +36,7 @@ async function fillShop(store: Store): Promise<void> {
       measurement(runId, { value: 0.1 + 0.2 }),
       measurement(runId, { value: 1e-300, placeM: null, rotationDeg: 1 / 3 }),
     ]);
+    await tx.readings.addEndChecks(await endChecksOf(tx, runId));
     await tx.readings.addTally(tally(runId));
     const machineId = (await tx.records.get('run', runId))!.body.machineId;
     await tx.cautionReadings.add(cautionReading(machineId, person.id));

@@ -5,6 +5,7 @@ import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PLANTED_CAUSES, type PlantedCauses } from '../../demo/index.js';
 import type { CalendarDate } from '../../src/core/foundation/index.js';
+import { jointStrength, pullsOf } from '../../src/core/winding/index.js';
 import type { ReadTransaction, Store } from '../../src/store/index.js';
 import {
   causesSeen,
@@ -71,6 +72,21 @@ describe('the invented workshop and its past', () => {
           traced++;
         }
       expect(traced).toBeGreaterThan(0);
+    });
+  });
+
+  it('have ends looked at and pulled: of plain strings by the run, of cores now and then', async () => {
+    await store.read(async (tx) => {
+      const { items } = await tx.readings.endChecks({ limit: 500 });
+      expect(items.length).toBeGreaterThan(30);
+      const pulls = pullsOf(items);
+      expect(pulls.length).toBe(items.length);
+      expect(jointStrength(pulls, 0.65).holds!.low).toBeGreaterThan(0.85);
+      expect(pulls.filter(({ came }) => came === 'at-twist').length).toBeGreaterThan(2);
+      const runs = await tx.records.all('run');
+      const kinds = items.map(({ runId }) => runs.find(({ id }) => id === runId)!.body.spec.kind);
+      expect(new Set(kinds)).toEqual(new Set(['plain', 'wound']));
+      expect(items.every(({ spoolId }) => spoolId !== null)).toBe(true);
     });
   });
 

@@ -4,7 +4,8 @@ import type { Shop } from '../../core/day/index.js';
 import { foldName, mostLike } from '../../core/orders/index.js';
 import type { Recipe } from '../../core/recipes/index.js';
 import type { StringEnd, StringSpec } from '../../core/sets/index.js';
-import { type Machine, setUp } from '../../core/winding/index.js';
+import { coreEndSheet, type Machine, setUp, type UnableReason } from '../../core/winding/index.js';
+import { coresReport } from '../ends-report.js';
 import { EXIT } from '../exit-codes.js';
 import { Refusal, shopOf } from '../inputs.js';
 import { numberOption, wholeOption } from '../options.js';
@@ -27,7 +28,7 @@ export function setupCommand(program: Command, terminal: Terminal): void {
     .command('setup')
     .summary('set a machine up for a recipe')
     .description(
-      'Gives what geometry, strength and the shop’s own record decide about setting a machine up for a recipe, with its cautions. Where the shop has no record of a tension it says so and gives the upper limit only.',
+      'Gives what geometry, strength and the shop’s own record decide about setting a machine up for a recipe, with its cautions. Where the shop has no record of a tension it says so and gives the upper limit only. On the bench it gives the sheet of plain strings, or of the cores of wound ones: cut, twist, tail, pull.',
     )
     .requiredOption('--recipe <name>', 'a recipe of the shop, such as "phosphor-bronze 42"')
     .requiredOption('--machine <name>', 'a machine of the shop, by id or name')
@@ -44,22 +45,31 @@ export function setupCommand(program: Command, terminal: Terminal): void {
 function runSetup(shop: Shop, options: SetupOptions, terminal: Terminal): number {
   const recipe = recipeOf(shop, options.recipe);
   const machine = machineOf(shop, options.machine);
+  const spec = specOf(shop, recipe, options);
+  const quantity = wholeOption('--quantity', options.quantity, { least: 1, most: 100_000 });
+  if (machine.kind === 'bench' && recipe.construction.kind === 'wound') {
+    const cores = coreEndSheet({ bench: machine, recipe, spec, quantity });
+    if (!cores.ok) return sayUnable(machine, cores.fault, terminal);
+    const about = `recipe ${recipe.id} at ${machine.name}`;
+    terminal.print(options.json ? JSON.stringify(cores.value) : coresReport(cores.value, about));
+    return EXIT.done;
+  }
   const sheet = setUp({
     machine,
     recipe,
-    spec: specOf(shop, recipe, options),
+    spec,
     lotId: 'unplanned',
-    quantity: wholeOption('--quantity', options.quantity, { least: 1, most: 100_000 }),
+    quantity,
     ...(shop.seat ? { seat: shop.seat } : {}),
   });
-  if (!sheet.ok) {
-    terminal.remark(
-      sheet.fault.reasons.map((reason) => `${machine.name} ${unableInWords(reason)}.`).join('\n'),
-    );
-    return EXIT.impossible;
-  }
+  if (!sheet.ok) return sayUnable(machine, sheet.fault.reasons, terminal);
   terminal.print(options.json ? JSON.stringify(sheet.value) : sheetReport(sheet.value));
   return EXIT.done;
+}
+
+function sayUnable(machine: Machine, reasons: readonly UnableReason[], terminal: Terminal): number {
+  terminal.remark(reasons.map((reason) => `${machine.name} ${unableInWords(reason)}.`).join('\n'));
+  return EXIT.impossible;
 }
 
 function specOf({ rules }: Shop, recipe: Recipe, options: SetupOptions): StringSpec {

@@ -1,5 +1,6 @@
 import Type, { type TSchema } from 'typebox';
 import { id, instant } from '../records/bodies.js';
+import { endChecked } from '../schemas/end-check.js';
 import { closed, oneOf, text } from '../schemas/pieces.js';
 import { caution } from '../schemas/set-up-sheet.js';
 
@@ -55,6 +56,22 @@ export const measurementAnswer = closed({
   placeM: orNull(Type.Number()),
   rotationDeg: orNull(Type.Number()),
   instrument: Type.String(),
+  at: instant,
+  by,
+});
+
+export const endCheckAnswer = closed({
+  id,
+  runId: id,
+  machineId: id,
+  wireId: id,
+  spoolId: orNull(id),
+  end: oneOf(['ball', 'loop']),
+  ...endChecked,
+  leastBreakingN: orNull(Type.Number({ description: 'of its wire as known on the day, N' })),
+  strengthFrom: orNull(oneOf(['certificate', 'standard'])),
+  gauge: Type.String({ description: 'what it was pulled with' }),
+  insteadOf: orNull(id),
   at: instant,
   by,
 });

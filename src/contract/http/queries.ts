@@ -54,6 +54,13 @@ export const cautionReadingsQuery = closed({
   machineId: Type.Optional(id),
   personId: Type.Optional(id),
 });
+export const endChecksQuery = closed({
+  ...paging,
+  runId: Type.Optional(id),
+  wireId: Type.Optional(id),
+  spoolId: Type.Optional(id),
+  machineId: Type.Optional(id),
+});
 export const journalQuery = closed({
   ...paging,
   recordId: Type.Optional(text()),

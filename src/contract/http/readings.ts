@@ -4,6 +4,7 @@ import { closed } from '../schemas/pieces.js';
 import {
   balanceAnswer,
   cautionReadingAnswer,
+  endCheckAnswer,
   journalAnswer,
   lifeAnswer,
   measurementAnswer,
@@ -23,6 +24,7 @@ import { planViewAnswer, planViewQuery } from './plan-view.js';
 import {
   balancesQuery,
   cautionReadingsQuery,
+  endChecksQuery,
   journalQuery,
   livesQuery,
   measurementsQuery,
@@ -103,6 +105,12 @@ export const READINGS = {
     permission: 'journal.read',
     query: cautionReadingsQuery,
     answer: pageAnswer(cautionReadingAnswer),
+  }),
+  'end-checks': reading({
+    summary: 'A page of what was found of ends of strings and cores, newest first.',
+    permission: 'run.read',
+    query: endChecksQuery,
+    answer: pageAnswer(endCheckAnswer),
   }),
   journal: reading({
     summary: 'A page of who did what, newest first.',

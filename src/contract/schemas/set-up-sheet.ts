@@ -1,5 +1,5 @@
 import Type from 'typebox';
-import { closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
+import { ALLOYS, closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
 
 export const caution = oneOf([
   'rotating-spindle',
@@ -10,6 +10,8 @@ export const caution = oneOf([
   'lock-out',
   'local-rules',
   'flatten-round-core',
+  'turning-hook',
+  'pull-test',
 ]);
 
 const bound = closed(
@@ -95,6 +97,64 @@ const whirl = closed(
   'How near the turning core comes to whirling',
 );
 
+const cautions = Type.Array(caution);
+
+const pullTest = closed(
+  {
+    proofN: positive('N'),
+    share: positive('of the wire’s least strength'),
+    leastBreakingN: positive('N'),
+    strengthPa: positive('Pa'),
+    areaM2: positive('m²'),
+    strengthFrom: oneOf(['certificate', 'standard']),
+    table: Type.Optional(text()),
+    sources: Type.Array(text()),
+    whipMPerS: positive('as fast as a broken wire could fly, m/s'),
+  },
+  'proof = share x strength x area',
+);
+
+const ends = closed(
+  {
+    of: oneOf(['plain-string', 'core']),
+    wireId: text(),
+    shape: oneOf(['round', 'hex']),
+    sizeM: positive('m'),
+    alloy: oneOf(ALLOYS),
+    end: oneOf(['ball', 'loop']),
+    quantity: wholeFrom(1, 'strings or cores'),
+    cut: closed({
+      lengthM: positive('to cut, m'),
+      lengthOverAllM: positive('m'),
+      endM: notNegative('set aside for the end, m'),
+      tailM: notNegative('held and cut off, m'),
+      endNeedsM: positive('what the end takes by its geometry, m'),
+    }),
+    wireM: positive('of them all, m'),
+    wireKg: positive('of them all, kg'),
+    twists: closed({
+      wanted: wholeFrom(1, 'full turns'),
+      least: wholeFrom(1, 'full turns'),
+      most: wholeFrom(1, 'full turns'),
+      decidedBy: oneOf(['neck', 'friction', 'most-bends']),
+    }),
+    pullLeftShare: notNegative('of the pull, that friction leaves in the tail'),
+    tail: closed({ wantedM: notNegative('m'), mostM: positive('m') }),
+    lengthEitherWayM: positive('m'),
+    pull: Type.Optional(pullTest),
+    toPull: closed({
+      pieces: wholeFrom(1, 'ends'),
+      why: oneOf(['no-record', 'not-shown-yet', 'shown', 'one-gave-way']),
+      goodInARow: wholeFrom(0, 'ends'),
+      goodNeeded: wholeFrom(1, 'ends'),
+      confidence: positive('share'),
+      coverage: positive('share'),
+    }),
+    cautions,
+  },
+  'How wire is cut and ended: of a plain string, or of a core before it is wound',
+);
+
 export const setUpSheet = closed({
   kind: oneOf(['wind', 'cut']),
   lotId: text(),
@@ -112,6 +172,7 @@ export const setUpSheet = closed({
     cutLengthM: positive('m'),
     end: oneOf(['ball', 'loop']),
   }),
+  ends: Type.Optional(ends),
   layers: Type.Array(layer, { description: 'from the core outwards; empty on the bench' }),
   meanDiameterM: estimate,
   caliperDiameterM: estimate,
@@ -128,6 +189,6 @@ export const setUpSheet = closed({
     rotationsDeg: Type.Array(notNegative('degrees')),
     why: oneOf(['hex-corners-and-flats', 'round-ovality']),
   }),
-  cautions: Type.Array(caution),
+  cautions,
   looseTail: Type.Optional(closed({ tailM: positive('m'), speedMPerS: positive('m/s') })),
 });

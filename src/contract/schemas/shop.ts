@@ -142,7 +142,21 @@ const gearWinder = {
   dialStep: positive('finest step of the dial'),
 };
 
-const cuttingBench = { ...station, kind: Type.Literal('bench') };
+const cuttingBench = {
+  ...station,
+  kind: Type.Literal('bench'),
+  ends: Type.Optional(
+    closed(
+      {
+        makes: oneOf(['ball', 'loop', 'both']),
+        twists: range('full turns'),
+        tailM: closed({ least: notNegative('m'), most: positive('m') }),
+        cutM: range('m'),
+      },
+      'what its core-end machine can do',
+    ),
+  ),
+};
 
 /** A machine as a record: its id is the record's. */
 export const machineBody = Type.Union([closed(servoWinder), closed(gearWinder), closed(cuttingBench)]);

@@ -1,6 +1,7 @@
 import Type from 'typebox';
 import { BODIES, id, instant } from '../records/bodies.js';
 import { recordSchema } from '../records/record-schema.js';
+import { endChecked } from '../schemas/end-check.js';
 import { closed, notNegative, oneOf, positive, stringSpec, text, wholeFrom } from '../schemas/pieces.js';
 import { caution } from '../schemas/set-up-sheet.js';
 import { defineUseCase } from '../use-case.js';
@@ -212,6 +213,26 @@ export const recordMeasurements = defineUseCase({
   path: '/runs/measurements',
   input: closed({ rows: Type.Array(measurement, { minItems: 1, maxItems: 200 }) }),
   output: closed({ written: wholeFrom(1, 'readings') }),
+});
+
+const endCheck = closed({
+  id,
+  runId: id,
+  machineId: Type.Optional(id),
+  spoolId: Type.Optional(id),
+  ...endChecked,
+  gauge: Type.Optional(text('what it was pulled with')),
+  insteadOf: Type.Optional(id),
+});
+
+export const recordEndChecks = defineUseCase({
+  name: 'record-end-checks',
+  summary:
+    'Write down what was found of cut and ended strings or cores: length, twist, tail, seat, pull test',
+  permission: 'run.work',
+  path: '/runs/end-checks',
+  input: closed({ rows: Type.Array(endCheck, { minItems: 1, maxItems: 200 }) }),
+  output: closed({ written: wholeFrom(1, 'ends') }),
 });
 
 export const recordTally = defineUseCase({

@@ -27,6 +27,8 @@ describe('cautions in words', () => {
       'lock-out': true,
       'local-rules': true,
       'flatten-round-core': true,
+      'turning-hook': true,
+      'pull-test': true,
     };
     for (const caution of Object.keys(all) as Caution[]) {
       const { title, sentence } = cautionInWords(caution);

@@ -42,6 +42,15 @@ const WORDS: Readonly<Record<Caution, CautionWords>> = {
     title: 'Metal dust',
     sentence: 'Draw it off or wipe it up damp. Never blow it away with compressed air.',
   },
+  'turning-hook': {
+    title: 'Turning hook',
+    sentence: 'Take your fingers off ball and wire before it turns. No gloves at a turning hook.',
+  },
+  'pull-test': {
+    title: 'Pulling ends',
+    sentence:
+      'Eye protection on, screen between you and the wire, nobody in its line. Pull slowly; cut no wire that is pulled.',
+  },
   'local-rules': {
     title: 'Rules',
     sentence: 'Follow local rules and licensed practice; they stand above this sheet.',

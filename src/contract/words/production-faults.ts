@@ -1,5 +1,6 @@
 import { formatGauge, formatMillimetres } from '../../core/units/index.js';
-import type { UnableReason } from '../../core/winding/index.js';
+import type { ImpossibleReading, UnableReason } from '../../core/winding/index.js';
+import { impossibleInWords } from './ends.js';
 import { countInWords, listInWords } from './lists.js';
 import type { WordsOfFault } from './shop-wide-faults.js';
 import { materialInWords } from './strings.js';
@@ -79,6 +80,15 @@ export const PRODUCTION_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     what: `Lot ${lotName} is ${state}: what coiling counted of it is settled and cannot be taken back.`,
     mend: 'Hold the lot first and look at it again, or count the bin that it lies in.',
   }),
+  'end-check.empty': {
+    what: 'Nothing was found of this end.',
+    mend: 'Give a length, a count of twists, a tail, how it sits, or a pull.',
+  },
+  'end-check.not-a-bench': ({ machineName }) => ({
+    what: `${machineName} makes no ends: it is no bench.`,
+    mend: 'Name the bench where the end was made.',
+  }),
+  'end-check.impossible': (fault) => impossibleInWords(fault as unknown as ImpossibleReading),
   'tally.of-nothing': {
     what: 'The count names neither a run nor a lot.',
     mend: 'Say what was counted.',

@@ -20,6 +20,12 @@ export function unableInWords(reason: UnableReason): string {
       return `takes wrap of ${formatThou(reason.leastM)} to ${formatThou(reason.mostM)} thou, not ${formatThou(reason.diameterM)}`;
     case 'winding.too-many-layers':
       return `winds ${reason.most === 1 ? 'one layer' : `${reason.most} layers`}, not ${reason.layers}`;
+    case 'winding.end-not-possible':
+      return `makes no ${reason.end} ends`;
+    case 'winding.twists-out-of-range':
+      return `twists ${reason.least} to ${reason.most} turns, not ${reason.twists}`;
+    case 'winding.cut-out-of-range':
+      return `cuts pieces of ${formatMillimetres(reason.leastM, 0)} to ${formatMillimetres(reason.mostM, 0)} mm, not ${formatMillimetres(reason.cutM, 0)} mm`;
     case 'winding.construction-unsound':
       return `cannot, since no such string can be made (${reason.fault.code})`;
     case 'winding.pitch-outside-range':
@@ -43,6 +49,9 @@ const SHORT: Readonly<Record<UnableReason['code'], string>> = {
   'winding.core-shape-not-possible': 'wrong shape of core',
   'winding.wrap-out-of-range': 'wrap out of its range',
   'winding.too-many-layers': 'too many layers',
+  'winding.end-not-possible': 'no such ends',
+  'winding.twists-out-of-range': 'twist out of its range',
+  'winding.cut-out-of-range': 'piece out of its range',
   'winding.construction-unsound': 'no such string can be made',
   'winding.pitch-outside-range': 'wrap pitch out of its range',
   'winding.dial-table-unusable': 'dial table unusable',

@@ -10,6 +10,10 @@ export type Caution =
   | 'metal-dust'
   | 'lock-out'
   | 'local-rules'
+  /** The hook of a core-end machine turns. */
+  | 'turning-hook'
+  /** Ends are pulled, some until they break. */
+  | 'pull-test'
   /** Round core: it must be flattened under both ends of the wrap BEFORE winding, or the wrap turns on it. */
   | 'flatten-round-core';
 
@@ -24,7 +28,9 @@ export function cautionsFor(construction: Construction): readonly Caution[] {
       ? [construction.wire.alloy]
       : [construction.core.alloy, ...construction.layers.map(({ alloy }) => alloy)];
   const nickel: readonly Caution[] = alloys.some((id) => ALLOYS[id].containsNickel) ? ['nickel-skin'] : [];
-  if (construction.kind === 'plain') return ['wire-whip', 'sharp-ends', ...nickel, 'local-rules'];
+  if (construction.kind === 'plain') {
+    return ['wire-whip', 'pull-test', 'turning-hook', 'sharp-ends', ...nickel, 'local-rules'];
+  }
   const round: readonly Caution[] = construction.core.shape === 'round' ? ['flatten-round-core'] : [];
   return [
     'rotating-spindle',
@@ -36,4 +42,10 @@ export function cautionsFor(construction: Construction): readonly Caution[] {
     'metal-dust',
     'local-rules',
   ];
+}
+
+/** The cautions of ending cores, or plain strings, at the bench: nothing is wound there, and wire is pulled. */
+export function endCautions(construction: Construction): readonly Caution[] {
+  const wire = construction.kind === 'plain' ? construction.wire : construction.core;
+  return cautionsFor({ kind: 'plain', wire: { ...wire, shape: 'round' } });
 }

@@ -23,6 +23,32 @@ export {
   type TurnsSeen,
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
+export { lowerLimit, shareLimits } from './ends/binomial-limits.js';
+export { endsByCertificate } from './ends/by-certificate.js';
+export { censoredLogLikelihood, censoredMean } from './ends/censored-normal.js';
+export { coreEndSheet } from './ends/core-end-work.js';
+export {
+  CHECKED_IN_ORDER,
+  type CheckedThing,
+  type EndCheck,
+  type EndFinding,
+  judgeEndCheck,
+  type Seat,
+} from './ends/end-check.js';
+export {
+  type EndedPiece,
+  type ImpossibleReading,
+  impossibleReading,
+  possibleReading,
+} from './ends/end-check-limits.js';
+export type { EndMaking } from './ends/end-making.js';
+export { type EndPull, gaveWay, judgePull, type PullOutcome, shareOf } from './ends/end-pull.js';
+export type { EndSheet } from './ends/end-sheet.js';
+export { type JointStrength, jointStrength } from './ends/joint-strength.js';
+export { goodInARowFor, type PiecesToPull, piecesToPull } from './ends/pieces-to-pull.js';
+export { PROOF_SHARE, type PullTest, pullTest } from './ends/pull-test.js';
+export { pullsOf, standingChecks, type WrittenCheck } from './ends/standing-checks.js';
+export { pullLeftBehind } from './ends/tail-friction.js';
 export type { FirstOff } from './first-off.js';
 export { CHANGE_KINDS, type ChangeKind, changeKind } from './learn-changes/change-kind.js';
 export { afterCounts, type Gamma, gammaMean } from './learn-changes/gamma-poisson.js';

@@ -12,7 +12,7 @@ export function machineAble(
   machine: Machine,
   recipe: Recipe,
   lengthM: number,
-  options: Pick<StringJob, 'seat' | 'practice' | 'record'> = {},
+  options: Pick<StringJob, 'seat' | 'practice' | 'record' | 'end'> = {},
 ): Result<true, readonly UnableReason[]> {
   const work = stringWork({ ...options, machine, recipe, lengthM });
   return work.ok ? succeed(true) : work;

@@ -1,4 +1,5 @@
 import type { Knob } from './dial-in/knob.js';
+import type { EndMaking } from './ends/end-making.js';
 import type { LearnedChanges } from './learn-changes/learned-change.js';
 
 /** What every place that makes strings has in common. */
@@ -79,9 +80,11 @@ export interface DialRow {
   readonly traversePerTurnM: number;
 }
 
-/** Cuts plain strings from core wire and puts their ends on. */
+/** Cuts plain strings from core wire and puts their ends on; ends the cores of wound strings too. */
 export interface CuttingBench extends Station {
   readonly kind: 'bench';
+  /** What its core-end machine can do; left out where the shop has not written it down. */
+  readonly ends?: EndMaking;
 }
 
 export type WindingMachine = ServoWinder | GearWinder;

@@ -1,6 +1,7 @@
 import type { Estimate } from '../numeric/index.js';
 import type { Caution } from './cautions.js';
 import type { DriveSetting } from './drive-for-pitch.js';
+import type { EndSheet } from './ends/end-sheet.js';
 import type { FirstOff } from './first-off.js';
 import type { SetPoint } from './set-point.js';
 import type { SpindleLimit } from './spindle-speed.js';
@@ -26,6 +27,8 @@ export interface SetUpSheet {
     readonly cutLengthM: number;
     readonly end: 'ball' | 'loop';
   };
+  /** How the wire is cut and its end made: at the bench, of a core before it is wound. */
+  readonly ends?: EndSheet;
   readonly layers: readonly LayerSetUp[];
   /** Outside diameter to expect: mean over one rotation, and the largest reading. */
   readonly meanDiameterM: Estimate;

@@ -10,6 +10,8 @@ import {
 } from '../string/index.js';
 import { cautionsFor } from './cautions.js';
 import { changeOver } from './change-over.js';
+import type { EndPull } from './ends/end-pull.js';
+import { endSheet } from './ends/end-sheet.js';
 import { firstOffPlan } from './first-off.js';
 import { STARTING_PRACTICE, type WindingPractice } from './practice.js';
 import { runMinutes } from './run-minutes.js';
@@ -29,6 +31,8 @@ export interface SetUpTask extends Omit<StringJob, 'lengthM' | 'end'> {
   readonly quantity: number;
   /** What stands on the machine; left out where nothing does. */
   readonly from?: SetUpTraits;
+  /** Ends of its core wire, or of the plain wire, that were pulled before, the latest last. */
+  readonly endPulls?: readonly EndPull[];
 }
 
 export interface SetUpFault {
@@ -74,6 +78,10 @@ export function setUp(task: SetUpTask): Result<SetUpSheet, SetUpFault> {
       cutLengthM: cutLengthM({ lengthM: spec.lengthM, end: spec.end, practice }),
       end: spec.end,
     },
+    ends: endSheet({
+      ...{ recipe, body: work.body, spec, quantity, practice },
+      ...(task.endPulls && { pulls: task.endPulls }),
+    }),
     layers: work.layers,
     ...expectedString(work, seatOnMachine(seat, machine.id)),
     ...(work.whirl && { whirl: work.whirl }),

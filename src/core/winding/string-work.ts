@@ -7,7 +7,7 @@ import type { PastRun } from './past-run.js';
 import { STARTING_PRACTICE, type WindingPractice } from './practice.js';
 import type { SetPoint } from './set-point.js';
 import type { LayerSetUp } from './set-up-sheet.js';
-import { standingReasons, type UnableReason } from './unable.js';
+import { endReasons, standingReasons, type UnableReason } from './unable.js';
 import type { WhirlCheck } from './whirl-check.js';
 import { windLayers } from './wind-layers.js';
 import { type WireUse, wireOf, woundLengthM } from './wire-per-string.js';
@@ -51,7 +51,12 @@ export function stringWork(job: StringJob): Result<StringWork, readonly UnableRe
   const seat = seatOnMachine(job.seat ?? PRIOR_SEAT, machine.id);
   const standing = standingReasons(machine, recipe, lengthM);
   const short = tooShort(job, practice);
-  if (standing.length > 0 || short) return fail([...standing, ...(short ? [short] : [])]);
+  const ends =
+    machine.kind === 'bench' && recipe.construction.kind === 'plain'
+      ? endReasons(machine, recipe, { lengthM, end: job.end ?? 'ball', practice })
+      : [];
+  const reasons = [...standing, ...ends, ...(short ? [short] : [])];
+  if (reasons.length > 0) return fail(reasons);
   const body = stringBody(recipe.construction, seat);
   if (!body.ok) return fail([{ code: 'winding.construction-unsound', fault: body.fault }]);
   const wound = windLayers({

@@ -1,8 +1,13 @@
 import type { Recipe } from '../recipes/index.js';
+import type { StringEnd } from '../sets/index.js';
 import type { ConstructionFault } from '../string/index.js';
 import type { DialFault } from './dial-for-pitch.js';
-import type { Machine, WindingMachine } from './machine.js';
+import { makesEnd } from './ends/end-making.js';
+import { twistsWanted } from './ends/twists-wanted.js';
+import type { CuttingBench, Machine, WindingMachine } from './machine.js';
+import type { WindingPractice } from './practice.js';
 import type { SpindleFault } from './spindle-speed.js';
+import { cutLengthM } from './wire-per-string.js';
 
 /** Why a machine cannot make a string, with what it could. Lengths in m, gauges in thousandths of an inch. */
 export type UnableReason =
@@ -31,6 +36,19 @@ export type UnableReason =
       readonly mostM: number;
     }
   | { readonly code: 'winding.too-many-layers'; readonly layers: number; readonly most: number }
+  | { readonly code: 'winding.end-not-possible'; readonly end: StringEnd }
+  | {
+      readonly code: 'winding.twists-out-of-range';
+      readonly twists: number;
+      readonly least: number;
+      readonly most: number;
+    }
+  | {
+      readonly code: 'winding.cut-out-of-range';
+      readonly cutM: number;
+      readonly leastM: number;
+      readonly mostM: number;
+    }
   | { readonly code: 'winding.construction-unsound'; readonly fault: ConstructionFault }
   | (DialFault & { readonly layer: number })
   | (SpindleFault & { readonly layer: number });
@@ -79,6 +97,34 @@ function winderReasons(machine: WindingMachine, { construction }: Recipe): reado
   }
   if (layers.length > machine.maxLayers) {
     reasons.push({ code: 'winding.too-many-layers', layers: layers.length, most: machine.maxLayers });
+  }
+  return reasons;
+}
+
+interface EndedString {
+  readonly lengthM: number;
+  readonly end: StringEnd;
+  readonly practice: WindingPractice;
+}
+
+/** All that a bench's core-end machine says against these ends; empty where nothing does, or nothing is written of it. */
+export function endReasons(
+  { ends }: CuttingBench,
+  { construction }: Recipe,
+  string: EndedString,
+): readonly UnableReason[] {
+  if (!ends) return [];
+  const { sizeM } = construction.kind === 'plain' ? construction.wire : construction.core;
+  const { wanted } = twistsWanted(sizeM);
+  const cutM = cutLengthM(string);
+  const reasons: UnableReason[] = [];
+  if (!makesEnd(ends, string.end)) reasons.push({ code: 'winding.end-not-possible', end: string.end });
+  if (wanted < ends.twists.least || wanted > ends.twists.most) {
+    reasons.push({ code: 'winding.twists-out-of-range', twists: wanted, ...ends.twists });
+  }
+  if (outside(cutM, ends.cutM)) {
+    const { least: leastM, most: mostM } = ends.cutM;
+    reasons.push({ code: 'winding.cut-out-of-range', cutM, leastM, mostM });
   }
   return reasons;
 }

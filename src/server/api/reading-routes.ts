@@ -91,6 +91,7 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'my-cautions': (tx, { machineId }, { actor }) => myCautions(tx, { machineId, personId: actor.personId }),
   'caution-readings': async ({ cautionReadings }, query) =>
     (await cautionReadings.list(paged(query))) as ReadingAnswer<'caution-readings'>,
+  'end-checks': ({ readings }, query) => readings.endChecks({ ...paged(query), order: 'newest' }),
   journal: ({ journal }, query) => journal.list(paged(query)),
   lives: async () => ({ items: Object.values(LIVES) }),
   now: (tx, _query, { now }) => shopNow(tx, now),

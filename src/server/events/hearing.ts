@@ -10,6 +10,7 @@ export function mayHearOf({ permissions }: Actor, topic: string): boolean {
 const READINGS: Readonly<Record<string, Permission>> = {
   movement: 'stock.read',
   measurement: 'run.read',
+  'end-check': 'run.read',
   'trial-string': 'run.read',
   tally: 'run.read',
   'caution-reading': 'run.read',

@@ -12,6 +12,7 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   'my-cautions': ['caution-reading'],
   'caution-readings': ['caution-reading'],
   measurements: ['measurement'],
+  'end-checks': ['end-check'],
   tallies: ['tally'],
   journal: 'all',
   'shop-view': 'all',

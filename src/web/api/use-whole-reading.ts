@@ -2,7 +2,7 @@ import { type UseQueryResult, useQuery } from '@tanstack/react-query';
 import type { ReadingAnswer, ReadingQuery } from '../../contract/index.js';
 import { client, orRefused } from './client.js';
 
-type Listed = 'tallies' | 'measurements';
+type Listed = 'tallies' | 'measurements' | 'end-checks';
 type RowOf<Name extends Listed> = ReadingAnswer<Name>['items'][number];
 
 /** All that was counted or measured of one run or lot, however many pages it is, the oldest first. */

@@ -28,6 +28,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'voided-entries',
   'tallies',
   'measurements',
+  'end-checks',
   'machine',
   'run',
   'spool',

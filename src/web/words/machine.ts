@@ -42,6 +42,7 @@ export const MACHINE_WORDS = wordsIn({
     steps: {
       sheet: 'Set-up sheet',
       spools: 'Spools',
+      ends: 'Ends',
       strings: 'First strings',
       count: 'Count',
       close: 'Close',

@@ -125,6 +125,7 @@ export const RUNS_WORDS = wordsIn({
       'void-measurement': 'took a reading back',
       'void-trial-string': 'took a trial string back',
       'record-measurements': 'wrote down measurements',
+      'record-end-checks': 'wrote down what was found of ends',
       'record-tally': 'tallied strings',
       'close-run': 'closed it',
       'abandon-run': 'gave it up',

@@ -15,6 +15,7 @@ export interface Beginning {
   readonly shop: Shop;
   readonly causes: PlantedCauses;
   readonly chance: Chance;
+  readonly chanceOfEnds: Chance;
   readonly hands: Hands;
 }
 
@@ -43,7 +44,7 @@ async function takeIn(ask: Ask, tx: Transaction, { newId, meet }: Hands, person:
 
 async function openBook(
   tx: Transaction,
-  { shop, causes, chance, hands }: Beginning,
+  { shop, causes, chance, chanceOfEnds, hands }: Beginning,
   { newStringsBin, upperShelf }: { readonly newStringsBin: string; readonly upperShelf: string },
 ): Promise<HistoryBook> {
   const bins = await tx.records.all('bin');
@@ -55,6 +56,7 @@ async function openBook(
     causes,
     chance,
     newId: hands.newId,
+    ends: { chance: chanceOfEnds, pulled: 0, coresOfRuns: 0 },
     ids: {
       wire: idByName(await tx.records.all('wire')),
       machine: idByName(

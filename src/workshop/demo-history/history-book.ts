@@ -12,6 +12,8 @@ export interface HistoryBook {
   readonly causes: PlantedCauses;
   readonly chance: Chance;
   readonly newId: () => string;
+  /** Of the bench's checks of ends: a chance of their own, so that nothing else of the past hangs on them. */
+  readonly ends: { readonly chance: Chance; pulled: number; coresOfRuns: number };
   /** Ids of records by the names that the shop's file has for them. */
   readonly ids: Readonly<Record<'wire' | 'machine' | 'recipe', (name: string) => string>>;
   /** The bin of a kind of string; that for new strings where a kind has none of its own. */

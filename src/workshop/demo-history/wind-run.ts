@@ -26,6 +26,7 @@ import { startRun } from '../production/start-run.js';
 import { judgeTrialString, recordTrialString } from '../production/trial-strings.js';
 import type { Act, HistoryDay, InHand } from './act.js';
 import type { RunToWind } from './choose-runs.js';
+import { checkEnds } from './end-checks.js';
 import { type HistoryBook, keepLot } from './history-book.js';
 import { tryRecipe } from './recipe-trials.js';
 import { spoolsAtClose, spoolsBack, takeFromSpools, useUpRemnants } from './spools-of-run.js';
@@ -110,12 +111,20 @@ export function actsOfBeginning(day: HistoryDay, hand: RunInHand, startMinute: n
   const at = (minute: number, work: Act['work']): Act => ({ minute, by, work });
   return [
     at(startMinute, (shop) => start(shop, day.book, hand)),
+    ...(isWound && !hasCoresChecked(day.book)
+      ? []
+      : [at(startMinute + 1, (shop: InHand) => checkEnds(shop, day, hand))]),
     ...Array.from({ length: trials }, (_, trial) =>
       at(startMinute + setUp + 7 * trial, (shop) => tryString(shop, day, hand)),
     ),
     at(startMinute + setUp + 14 + windMinutes(run) / 2, (shop) => check(shop, day, hand)),
   ];
 }
+
+/** Of every so many wound runs the cores' ends are looked at. Invented. */
+const CORES_CHECKED_IN = 3;
+
+const hasCoresChecked = ({ ends }: HistoryBook): boolean => ++ends.coresOfRuns % CORES_CHECKED_IN === 0;
 
 const windMinutes = ({ quantity, work }: RunToWind): number =>
   (quantity * work.cycleSeconds) / work.positions / 60 + 0.5 * quantity;

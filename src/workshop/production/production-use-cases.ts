@@ -6,6 +6,7 @@ import { closeRun } from './close-run.js';
 import { holdLot, releaseLot, scrapLot } from './judge-lot.js';
 import { pauseRun, resumeRun } from './pause-run.js';
 import { planRun } from './plan-run.js';
+import { recordEndChecks } from './record-end-checks.js';
 import { recordMeasurements } from './record-measurements.js';
 import { recordTally } from './record-tally.js';
 import { saveRecipe } from './save-recipe.js';
@@ -26,6 +27,7 @@ export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
   recordTrialString,
   judgeTrialString,
   recordMeasurements,
+  recordEndChecks,
   recordTally,
   voidTally,
   voidMeasurement,

@@ -4,6 +4,7 @@ import { useShopView } from '../../api/use-shop.js';
 import { Asked } from '../../parts/asked.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
+import { CoresRoom } from '../ends/cores-room.js';
 import { ChooseMachine } from './choose-machine.js';
 import { useMyMachine } from './my-machine.js';
 import { RunRoom } from './run-room.js';
@@ -47,10 +48,23 @@ interface RunDoorProps {
 function RunDoor({ runId, machine, view }: RunDoorProps) {
   const words = useWords(MACHINE_WORDS);
   const { question, run } = useRunHeardOf(runId, machine.id);
-  if (run) return <RunRoom record={run} view={view} />;
+  if (run) return <RunOrCores run={run} machine={machine} view={view} />;
   return (
     <Asked question={question} what={words.what.runs}>
-      {(record) => <RunRoom record={record} view={view} />}
+      {(record) => <RunOrCores run={record} machine={machine} view={view} />}
     </Asked>
+  );
+}
+
+interface RunOrCoresProps extends Omit<RunDoorProps, 'runId'> {
+  readonly run: RecordOf<'run'>;
+}
+
+/** At the bench a wound string's run is its cores; everywhere else a run is itself. */
+function RunOrCores({ run, machine, view }: RunOrCoresProps) {
+  return machine.body.kind === 'bench' && run.body.spec.kind === 'wound' ? (
+    <CoresRoom run={run} benchId={machine.id} view={view} />
+  ) : (
+    <RunRoom record={run} view={view} />
   );
 }

@@ -8,6 +8,8 @@ import { StringHead } from '../../parts/string-head.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
+import { EndsStep } from '../ends/ends-step.js';
+import { useEndChecks } from '../ends/use-end-checks.js';
 import { ChangeSpool } from './change-spool.js';
 import { CloseStep } from './close-step.js';
 import { CountStep } from './count-step.js';
@@ -28,6 +30,13 @@ const STEPS: Readonly<Record<string, readonly Step[]>> = {
   paused: ['sheet', 'spools', 'strings', 'count', 'close'],
 };
 
+/** A plain string has an end to check, and no machine to dial in: its ends are looked at first. */
+const PLAIN_STEPS: typeof STEPS = {
+  planned: ['sheet', 'spools'],
+  running: ['sheet', 'spools', 'ends', 'strings', 'count', 'close'],
+  paused: ['sheet', 'spools', 'ends', 'strings', 'count', 'close'],
+};
+
 interface RunRoomProps {
   readonly record: RecordOf<'run'>;
   readonly view: ShopView;
@@ -39,10 +48,14 @@ export function RunRoom({ record, view }: RunRoomProps) {
   const book = useRunBook(record);
   const made = useRunSheet(book.run, view);
   const cautions = useCautions(book.run, made.kind === 'sheet' ? made.sheet : undefined);
-  const steps = STEPS[book.run.state] ?? [];
+  const isPlain = record.body.spec.kind === 'plain';
+  const steps = (isPlain ? PLAIN_STEPS : STEPS)[book.run.state] ?? [];
+  const isEnded = useEndChecks(record.id, undefined).length > 0;
   const [chosen, setChosen] = useState<Step>();
   const mending = useMendedStep(record.id);
-  const step = mending ?? (chosen !== undefined && steps.includes(chosen) ? chosen : stepAtHand(book));
+  const step =
+    mending ??
+    (chosen !== undefined && steps.includes(chosen) ? chosen : stepAtHand(book, isPlain && !isEnded));
   return (
     <article className={styles.room}>
       <RunHead book={book} />
@@ -68,12 +81,26 @@ export function RunRoom({ record, view }: RunRoomProps) {
       )}
       {step === 'spools' &&
         (book.run.state === 'planned' ? (
-          <StartRun book={book} view={view} cautions={cautions} onStarted={() => setChosen('strings')} />
+          <StartRun
+            book={book}
+            view={view}
+            cautions={cautions}
+            onStarted={() => setChosen(isPlain ? 'ends' : 'strings')}
+          />
         ) : (
           <ChangeSpool book={book} view={view} />
         ))}
       {step === 'strings' && made.kind === 'sheet' && (
         <FirstStringsStep book={book} sheet={made.sheet} view={view} onOn={() => setChosen('count')} />
+      )}
+      {step === 'ends' && made.kind === 'sheet' && made.sheet.ends && (
+        <EndsStep
+          run={book.run}
+          machineId={book.run.body.machineId}
+          ends={made.sheet.ends}
+          wireId={view.ids.wires[made.sheet.ends.wireId] ?? ''}
+          onOn={() => setChosen('count')}
+        />
       )}
       {step === 'count' && <CountStep book={book} view={view} onSpool={() => setChosen('spools')} />}
       {step === 'close' && <CloseStep book={book} />}
@@ -89,10 +116,11 @@ function useMendedStep(runId: string): Step | undefined {
   return isOf(editing, 'close-run') ? 'close' : undefined;
 }
 
-/** Before the start the sheet; then the first strings, until one of them is judged; then the count. */
-function stepAtHand({ run, trials }: RunBook): Step | undefined {
+/** Before the start the sheet; then the first strings, until one of them is judged, or the first ends; then the count. */
+function stepAtHand({ run, trials, count }: RunBook, wantsEnds: boolean): Step | undefined {
   if (run.state === 'planned') return 'sheet';
   if (run.state !== 'running' && run.state !== 'paused') return undefined;
+  if (run.body.spec.kind === 'plain') return wantsEnds && count.good === 0 ? 'ends' : 'count';
   return trials.some(({ verdict }) => verdict === 'good') ? 'count' : 'strings';
 }
 

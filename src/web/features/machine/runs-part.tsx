@@ -10,6 +10,7 @@ import { RoomTitle } from '../../parts/room-title.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
+import { CoresList } from '../ends/cores-list.js';
 import { PracticeDoor } from '../practice/practice-door.js';
 import { RunState } from './run-state.js';
 import { dueOf, runsAhead } from './runs-ahead.js';
@@ -67,6 +68,7 @@ export function RunsPart({ machine, onOther }: RunsPartProps) {
                   {words.moreRuns(after.length - shown.length)}
                 </Button>
               )}
+              {machine.body.kind === 'bench' && <CoresList />}
               {runs.length === 0 && <Empty what={words.nothingPlanned} />}
             </>
           );

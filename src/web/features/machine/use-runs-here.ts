@@ -35,6 +35,8 @@ export function useRunHeardOf(
     useAllRecords('run', { machineId, state: 'running' }).data,
     useAllRecords('run', { machineId, state: 'paused' }).data,
     useAllRecords('run', { machineId, state: 'planned' }).data,
+    // Of another machine, where its cores are ended at this one.
+    useAllRecords('run', { state: 'planned' }).data,
   ].flatMap((runs) => runs?.find(({ id }) => id === runId) ?? []);
   const heard = question.data ? [question.data, ...listed] : listed;
   const run = heard.toSorted((one, other) => other.version - one.version)[0];

@@ -11,6 +11,7 @@ import { RoomTitle } from '../../parts/room-title.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { RUNS_WORDS } from '../../words/runs.js';
+import { RunEndsPart } from '../ends/run-ends-part.js';
 import { ChartPart } from './chart-part.js';
 import { RunJournal } from './run-journal.js';
 import type { RunRecord } from './run-record.js';
@@ -63,6 +64,7 @@ export function RunRoom({ run }: { readonly run: RunRecord }) {
       />
       <ChartPart run={run} samples={samples} changes={taken.map(({ at }) => at)} />
       <TrialsPart trials={trials} samples={samples} />
+      <RunEndsPart run={run} />
       <TalliesPart tallies={tallies} />
       <VoidedPart runId={run.id} />
       <WireUsedPart taken={taken} />

@@ -6,7 +6,7 @@ import { SET_UP_WORDS } from '../../words/set-up.js';
 import styles from './set-up.module.css';
 
 interface CautionsBoxProps {
-  readonly sheet: SetUpSheet;
+  readonly sheet: Pick<SetUpSheet, 'cautions' | 'looseTail'>;
   /** Those that are new to the reader. */
   readonly marked?: SetUpSheet['cautions'];
   /** What can be done about them, below. */

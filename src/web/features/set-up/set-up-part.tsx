@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Recipe } from '../../../core/recipes/index.js';
 import type { StringBody } from '../../../core/string/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
+import { EndPart } from '../ends/end-part.js';
 import { CautionsBox } from './cautions-box.js';
 import { CorePart } from './core-part.js';
 import { ExpectPart } from './expect-part.js';
@@ -26,6 +27,7 @@ export function SetUpPart({ sheet, made, cautions }: SetUpPartProps) {
         <LayerPart key={`${layer.wireId} ${layer.woundLengthM}`} sheet={sheet} at={at} />
       ))}
       <CorePart sheet={sheet} made={made} />
+      {sheet.ends?.of === 'plain-string' && <EndPart ends={sheet.ends} />}
       <ExpectPart sheet={sheet} />
       <FirstOffPart sheet={sheet} />
     </div>

@@ -8,6 +8,7 @@ import { useShop } from '../../api/use-shop.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { SHOP_WORDS } from '../../words/shop.js';
+import { PullsPart } from '../ends/pulls-part.js';
 import { CautionReadingsPart } from './caution-readings-part.js';
 import { DialPlot } from './dial-plot.js';
 import { RecordsList } from './form/records-list.js';
@@ -65,6 +66,7 @@ export function MachinesPart() {
             {body?.kind === 'winder' && record && (
               <SetUpsPart machineId={record.id} machineName={record.body.name} />
             )}
+            {body?.kind === 'bench' && record && <PullsPart query={{ machineId: record.id }} />}
             {record && <CautionReadingsPart machineId={record.id} />}
           </>
         )}

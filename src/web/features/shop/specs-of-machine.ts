@@ -10,7 +10,7 @@ type Words = (typeof SHOP_WORDS)['en'];
 /** The fields of a machine, by what it is. */
 export function specsOfMachine(body: MachineBody, words: Words): readonly FieldSpec[] {
   const common = stationSpecs(words);
-  if (body.kind === 'bench') return common;
+  if (body.kind === 'bench') return [...common, ...endSpecs(words)];
   return [
     ...common,
     ...winderSpecs(words),
@@ -50,6 +50,35 @@ function stationSpecs({ name, machine: { groups, fields } }: Words): readonly Fi
     amount('changeScrap.core', fields.core, groups.scrap, strings),
     amount('changeScrap.wrap', fields.wrap, groups.scrap, strings),
     amount('changeScrap.alloy', fields.alloy, groups.scrap, strings),
+  ];
+}
+
+/** All or none of them: an end machine that is half written down is refused by the shop. */
+function endSpecs({ machine: { groups, fields, makes, endsHint } }: Words): readonly FieldSpec[] {
+  const amount = (path: string, label: string, rule: ReturnType<typeof figure>): FieldSpec => ({
+    path,
+    label,
+    group: groups.ends,
+    kind: { type: 'amount', rule, optional: true },
+  });
+  return [
+    {
+      path: 'ends.makes',
+      label: fields.makes,
+      hint: endsHint,
+      group: groups.ends,
+      kind: {
+        type: 'choice',
+        optional: true,
+        options: (['ball', 'loop', 'both'] as const).map((value) => ({ value, label: makes[value] })),
+      },
+    },
+    amount('ends.twists.least', fields.twistsLeast, figure(0, 40)),
+    amount('ends.twists.most', fields.twistsMost, figure(1, 40)),
+    amount('ends.tailM.least', fields.tailLeast, millimetres(0, 50)),
+    amount('ends.tailM.most', fields.tailMost, millimetres(0.1, 50)),
+    amount('ends.cutM.least', fields.cutLeast, millimetres(0, 5000)),
+    amount('ends.cutM.most', fields.cutMost, millimetres(1, 5000)),
   ];
 }
 

@@ -14,6 +14,7 @@ import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { WIRE_WORDS } from '../../words/wire.js';
+import { PullsPart } from '../ends/pulls-part.js';
 import { MovementsPart } from '../movements/movements-part.js';
 import { ReceiveDialog } from './receive-dialog.js';
 import { SpoolState } from './spool-state.js';
@@ -51,6 +52,7 @@ export function OneWireRoom({ line, lines }: OneWireRoomProps) {
         <SpoolTable line={line} />
         {emptied.length > 0 && <p className="quiet">{words.emptied(emptied.length)}</p>}
       </section>
+      {line.wire.body.use !== 'wrap' && <PullsPart query={{ wireId: wire.id }} />}
       <MovementsPart item={`wire/${wire.id}`} />
       {receiving && <ReceiveDialog lines={lines} wireId={wire.id} onClose={() => setReceiving(false)} />}
     </div>

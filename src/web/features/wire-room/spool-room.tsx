@@ -9,6 +9,7 @@ import { RoomTitle } from '../../parts/room-title.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { WIRE_WORDS } from '../../words/wire.js';
+import { PullsPart } from '../ends/pulls-part.js';
 import { MovementsPart } from '../movements/movements-part.js';
 import { FinishDialog } from './finish-dialog.js';
 import { HoldDialog } from './hold-dialog.js';
@@ -61,6 +62,7 @@ export function SpoolRoom({ line, spoolId }: SpoolRoomProps) {
           )}
         </div>
       )}
+      {line.wire.body.use !== 'wrap' && <PullsPart query={{ spoolId: spool.id }} />}
       <MovementsPart account={`spool/${spool.id}`} />
       {doing === 'weigh' && <WeighDialog line={found} wire={line.wire} onClose={close} />}
       {doing === 'finish' && <FinishDialog line={found} onClose={close} />}

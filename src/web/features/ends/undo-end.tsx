@@ -1,0 +1,13 @@
+import { isOf, UndoTouch, useOutbox } from '../../outbox/index.js';
+
+/** Takes the last end of a run back, as long as it has not gone to the shop. */
+export function UndoEnd({ runId }: { readonly runId: string }) {
+  const { entries, discard } = useOutbox();
+  const last = entries.findLast(
+    (entry) =>
+      isOf(entry, 'record-end-checks') &&
+      entry.input.rows.some((row) => row.runId === runId) &&
+      entry.state === 'waiting',
+  );
+  return <UndoTouch last={last} onUndo={({ number }) => discard(number)} />;
+}
