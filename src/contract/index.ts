@@ -65,6 +65,7 @@ export {
 } from './use-cases/access.js';
 export { recalibrate } from './use-cases/calibration.js';
 export { DEFINITIONS, type Definitions } from './use-cases/definitions.js';
+export * from './use-cases/dial-rounds.js';
 export * from './use-cases/orders.js';
 export * from './use-cases/packing.js';
 export {

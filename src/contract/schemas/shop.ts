@@ -86,6 +86,12 @@ const knob = closed(
 const winder = {
   ...station,
   knob: Type.Optional(knob),
+  pullTable: Type.Optional(
+    Type.Array(closed({ dial: Type.Number(), pullN: positive('N') }), {
+      minItems: 2,
+      description: 'what the numbers of its tension scale pull, measured, numbers ascending',
+    }),
+  ),
   kind: Type.Literal('winder'),
   spindleRpm: closed({
     least: notNegative('turns a minute'),
@@ -93,6 +99,12 @@ const winder = {
   }),
   wireSpeedLimitMPerS: positive('fastest run of the wrap wire, m/s'),
   freeSpanM: positive('longest free length of core between supports, m'),
+  dampersAtM: Type.Optional(
+    Type.Array(positive('m from the support at the head'), {
+      maxItems: 8,
+      description: 'where dampers hold the core still within the free span, ascending',
+    }),
+  ),
   coreSizeM: range('m'),
   wrapDiameterM: range('m'),
   maxLayers: Type.Union([Type.Literal(1), Type.Literal(2)]),

@@ -34,6 +34,29 @@ export type {
 } from './machine.js';
 export { machineAble } from './machine-able.js';
 export { type MachineKnob, machineKnob } from './machine-knob.js';
+export {
+  asDialReading,
+  type DialQuantity,
+  type DialReading,
+  type DialValue,
+  dialForPull,
+  dialsToRead,
+  dialTableOf,
+  isPullTableUsable,
+  type MeasuredTable,
+  measuredTable,
+  type NextDial,
+  nextDial,
+  type PullRow,
+  pullAtDial,
+  type ReadOff,
+  type TableDrift,
+  type TurnsToCount,
+  tableDrift,
+  turnsToCount,
+  valueRead,
+  withDialTable,
+} from './measure-dial/index.js';
 export type { PastRun } from './past-run.js';
 export { STARTING_PRACTICE, type WindingPractice } from './practice.js';
 export { pulledWire } from './pulled-wire.js';
