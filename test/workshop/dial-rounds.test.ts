@@ -118,7 +118,9 @@ describe.each(engines())('measuring a dial on $name', (engine) => {
       missing: [30, 60, 90],
     });
     const winder = { actor: shop.as('winder') };
-    expect((await shop.refused(adoptDialRound, { id, expectedVersion: 2 }, winder)).code).toBe('forbidden');
+    expect((await shop.refused(adoptDialRound, { id, expectedVersion: 2 }, winder)).code).toBe(
+      'permission.missing',
+    );
     await shop.done(dropDialRound, { id, expectedVersion: 2 });
     expect(
       (await shop.refused(recordDialReading, { ...entered, read: { turns: 9, startM: 1, endM: 2 } })).code,

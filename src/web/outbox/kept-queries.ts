@@ -27,6 +27,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'tallies',
   'measurements',
   'machine',
+  'dial-round',
   'run',
   'spool',
   'wire',

@@ -8,6 +8,7 @@ import { useShop } from '../../api/use-shop.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { SHOP_WORDS } from '../../words/shop.js';
+import { DialDoors } from './dial-doors.js';
 import { DialPlot } from './dial-plot.js';
 import { RecordsList } from './form/records-list.js';
 import { NEW_MACHINES, specsOfMachine } from './specs-of-machine.js';
@@ -58,6 +59,7 @@ export function MachinesPart() {
           body?.kind === 'winder' && (
             <>
               {body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
+              {record && <DialDoors machineId={record.id} isGear={body.drive === 'gear'} />}
               {record && (
                 <WearPart
                   machineId={record.id}
