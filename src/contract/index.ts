@@ -77,6 +77,7 @@ export {
   pauseRun,
   planRun,
   recordMeasurements,
+  recordRunSettings,
   recordTally,
   recordTrialString,
   releaseLot,
@@ -122,7 +123,7 @@ export {
   tuningInWords,
 } from './words/player-card.js';
 export { meritInWords, recipeFaultWords } from './words/recipe-faults.js';
-export { forceInWords, setPointInWords, speedLimitInWords } from './words/set-points.js';
+export { forceInWords, leanedOnInWords, setPointInWords, speedLimitInWords } from './words/set-points.js';
 export { firstOffInWords, whirlInWords } from './words/set-up-checks.js';
 export {
   endInWords,

@@ -61,6 +61,7 @@ export { pauseRun, resumeRun } from './production/pause-run.js';
 export { planRun } from './production/plan-run.js';
 export { recordMeasurements } from './production/record-measurements.js';
 export { recordTally } from './production/record-tally.js';
+export { recordRunSettings } from './production/run-settings.js';
 export { saveRecipe } from './production/save-recipe.js';
 export { startRun } from './production/start-run.js';
 export { stepRecipe } from './production/step-recipe.js';

@@ -93,11 +93,11 @@ describe.each(engines())('measuring a dial on $name', (engine) => {
     const { id } = await begin(shop);
     const wish = {
       machineId: shop.machines.gear,
-      quantity: 'traverse',
+      quantity: 'traverse' as const,
       dials: [1, 2],
       readingError: 1,
       wantedShare: 0.01,
-    } as const;
+    };
     expect((await shop.refused(beginDialRound, { ...wish, id: newId() })).code).toBe(
       'dial-round.already-open',
     );

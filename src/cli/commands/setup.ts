@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { unableInWords } from '../../contract/index.js';
-import type { Shop } from '../../core/day/index.js';
+import { type Shop, whatIsKnown } from '../../core/day/index.js';
 import { foldName, mostLike } from '../../core/orders/index.js';
 import type { Recipe } from '../../core/recipes/index.js';
 import type { StringEnd, StringSpec } from '../../core/sets/index.js';
@@ -27,7 +27,7 @@ export function setupCommand(program: Command, terminal: Terminal): void {
     .command('setup')
     .summary('set a machine up for a recipe')
     .description(
-      'Gives what geometry, strength and the shop’s own record decide about setting a machine up for a recipe, with its cautions. Where the shop has no record of a tension it says so and gives the upper limit only.',
+      'Gives what geometry, strength and the shop’s own record decide about setting a machine up for a recipe, with its cautions. Where no past run of the shop is near, it says that a tension is a guess, and gives the upper limit.',
     )
     .requiredOption('--recipe <name>', 'a recipe of the shop, such as "phosphor-bronze 42"')
     .requiredOption('--machine <name>', 'a machine of the shop, by id or name')
@@ -50,7 +50,7 @@ function runSetup(shop: Shop, options: SetupOptions, terminal: Terminal): number
     spec: specOf(shop, recipe, options),
     lotId: 'unplanned',
     quantity: wholeOption('--quantity', options.quantity, { least: 1, most: 100_000 }),
-    ...(shop.seat ? { seat: shop.seat } : {}),
+    ...whatIsKnown(shop),
   });
   if (!sheet.ok) {
     terminal.remark(

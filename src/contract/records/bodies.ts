@@ -90,6 +90,27 @@ export const sight = closed({
 });
 export type Sight = Static<typeof sight>;
 
+/** What the machine was set to; what nobody said is left out. */
+export const setTo = {
+  coreTensionN: Type.Optional(positive('N')),
+  layers: Type.Array(
+    closed({
+      tensionN: Type.Optional(positive('N')),
+      dial: Type.Optional(Type.Number({ description: 'number on the machine’s tension scale' })),
+      spindleRpm: Type.Optional(positive('turns a minute')),
+    }),
+    { maxItems: 2, description: 'from the core outwards' },
+  ),
+};
+
+const runSettings = closed({
+  ...setTo,
+  lots: Type.Array(closed({ wireId: id, lot: text() }), { description: 'of the wires that were wound' }),
+  how: oneOf(['written-down', 'dialled-in'], 'by a person, or the last setting of the dial-in'),
+  at: instant,
+  by: text(),
+});
+
 export const dialQuantity = oneOf(['traverse', 'pull'], 'what the dial gives: m per turn, or N');
 export const readingError = positive('of one reading of rule or scale, one standard deviation, m or N');
 
@@ -201,6 +222,7 @@ export const BODIES = {
     closedAt: Type.Optional(instant),
     winderId: Type.Optional(id),
     planId: Type.Optional(id),
+    settings: Type.Optional(runSettings),
     note: Type.String(),
   }),
   'string-lot': closed({

@@ -1,5 +1,5 @@
 import Type from 'typebox';
-import { closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
+import { closed, estimate, notNegative, oneOf, positive, text, wholeFrom, within } from './pieces.js';
 
 const bound = closed(
   {
@@ -15,17 +15,37 @@ const bound = closed(
   'upper = share x strength x area',
 );
 
+const fromRuns = {
+  low: positive('N; nine times in ten the run is set between this and the next'),
+  high: positive('N'),
+  runs: wholeFrom(0, 'past runs that are near at all'),
+  startShare: within(0, 1, 'how much of the figure is the cautious start’s'),
+  leanedOn: Type.Array(
+    closed({
+      name: Type.Optional(text()),
+      runId: Type.Optional(text()),
+      date: Type.Optional(text()),
+      machineId: text(),
+      share: within(0, 1, 'of the whole figure'),
+    }),
+    { description: 'the nearest runs, nearest first' },
+  ),
+  dial: Type.Optional(Type.Number({ description: 'the number on the machine’s own scale' })),
+};
+
 const setPoint = Type.Union(
   [
     closed({
       kind: Type.Literal('from-record'),
       value: positive('N'),
-      runs: wholeFrom(1, 'past runs it leans on'),
+      ...fromRuns,
       bound: Type.Optional(bound),
       shareOfBreaking: Type.Optional(positive('share')),
     }),
     closed({
       kind: Type.Literal('no-record'),
+      start: positive('N; a guess to begin at'),
+      ...fromRuns,
       upper: positive('N'),
       upperWhy: oneOf(['core-elastic-limit', 'wrap-softest-temper-breaks']),
       bound,
@@ -34,7 +54,7 @@ const setPoint = Type.Union(
   ],
   {
     description:
-      'A tension to set. No published values exist: without a record only what strength allows is given.',
+      'A tension to set. No published values exist: where no past run is near, a cautious start is given as a guess.',
   },
 );
 
@@ -71,10 +91,12 @@ const whirl = closed(
     layer: wholeFrom(0, 'from the core'),
     spindleRpm: positive('turns a minute'),
     freeSpanM: positive('m'),
+    dampersAtM: Type.Array(positive('m from the support at the head')),
     nearestAtM: notNegative('along the wound length, m'),
     keepOutShare: notNegative('share'),
     leastCoreTensionN: positive('N'),
-    leastCoreTensionDampedN: positive('N'),
+    damperBestAtM: positive('where one damper more does most, m from the head'),
+    leastCoreTensionDampedN: positive('N; with that damper'),
     assumedTensionN: positive('N'),
     assumed: oneOf(['record', 'strength-bound', 'least-needed']),
     bareRpm: positive('turns a minute'),

@@ -274,6 +274,33 @@ export const seatModel = closed({
   ),
 });
 
+const pastRun = closed(
+  {
+    machineId: text(),
+    name: Type.Optional(text()),
+    runId: Type.Optional(text()),
+    date: Type.Optional(text('on which it ended')),
+    recipeId: Type.Optional(text()),
+    core: closed({
+      shape: oneOf(['round', 'hex']),
+      sizeM: positive('m'),
+      tensionN: Type.Optional(positive('N')),
+      lot: Type.Optional(text('of the wire')),
+    }),
+    layers: Type.Array(
+      closed({
+        alloy: oneOf(ALLOYS),
+        wireDiameterM: positive('m'),
+        tensionN: Type.Optional(positive('N')),
+        spindleRpm: Type.Optional(positive('turns a minute')),
+        lot: Type.Optional(text('of the wire')),
+      }),
+      { description: 'from the core outwards' },
+    ),
+  },
+  'what a machine was set to in a run whose strings were good',
+);
+
 /** The file that a shop keeps of itself: `--shop FILE`. Lengths in metres, money in minor units. */
 export const ShopSchema = Type.Object(
   {
@@ -302,6 +329,9 @@ export const ShopSchema = Type.Object(
     rates,
     rules,
     seat: Type.Optional(seatModel),
+    record: Type.Optional(
+      Type.Array(pastRun, { description: 'past runs, newest first; set-up advice leans on them' }),
+    ),
   },
   {
     title: 'Tautwork shop',

@@ -1,5 +1,6 @@
 import { formatFraction } from '../../core/units/index.js';
 import type { SetUpSheet, WhirlCheck } from '../../core/winding/index.js';
+import { listInWords } from './lists.js';
 import { forceInWords } from './set-points.js';
 
 /** Why the first strings are measured the way they are. */
@@ -7,12 +8,16 @@ export const firstOffInWords = (why: SetUpSheet['firstOff']['why']): string => F
 
 /** What keeps the core from whirling, and how near it comes; goes on from `Whirl:`. */
 export function whirlInWords(whirl: WhirlCheck): string {
-  const { spindleRpm, keepOutShare, leastCoreTensionN, leastCoreTensionDampedN } = whirl;
-  const least = `at ${Math.round(spindleRpm)} rpm the core needs at least ${forceInWords(leastCoreTensionN)} to stay ${formatFraction(keepOutShare)} clear, or ${forceInWords(leastCoreTensionDampedN)} with a damper at mid-span.`;
+  const { spindleRpm, keepOutShare, leastCoreTensionN, leastCoreTensionDampedN, dampersAtM } = whirl;
+  const held = dampersAtM.length === 0 ? '' : ` with ${dampersInWords(dampersAtM)}`;
+  const least = `at ${Math.round(spindleRpm)} rpm the core needs at least ${forceInWords(leastCoreTensionN)}${held} to stay ${formatFraction(keepOutShare)} clear, or ${forceInWords(leastCoreTensionDampedN)} with ${dampersAtM.length === 0 ? 'a damper' : 'one more'} ${Math.round(whirl.damperBestAtM * 1000)} mm from the head.`;
   const nearest = `It comes nearest ${Math.round(whirl.nearestAtM * 1000)} mm from the start of the wrap`;
   if (whirl.assumed === 'least-needed') return `${least} ${nearest}.`;
   return `${least} ${nearest}; at ${ASSUMED[whirl.assumed]} it begins at ${Math.round(whirl.lowestRpm)} rpm.`;
 }
+
+const dampersInWords = (dampersAtM: readonly number[]): string =>
+  `${dampersAtM.length === 1 ? 'its damper' : 'its dampers'} at ${listInWords(dampersAtM.map((atM) => String(Math.round(atM * 1000))))} mm`;
 
 const FIRST_OFF: Readonly<Record<SetUpSheet['firstOff']['why'], string>> = {
   'hex-corners-and-flats':

@@ -7,6 +7,7 @@ import { pauseRun, resumeRun } from './pause-run.js';
 import { planRun } from './plan-run.js';
 import { recordMeasurements } from './record-measurements.js';
 import { recordTally } from './record-tally.js';
+import { recordRunSettings } from './run-settings.js';
 import { saveRecipe } from './save-recipe.js';
 import { startRun } from './start-run.js';
 import { stepRecipe } from './step-recipe.js';
@@ -20,6 +21,7 @@ export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
   pauseRun,
   resumeRun,
   changeSpool,
+  recordRunSettings,
   recordTrialString,
   judgeTrialString,
   recordMeasurements,

@@ -2,6 +2,7 @@ import type { Shop } from '../../core/day/index.js';
 import type { ReadTransaction } from '../../store/index.js';
 import { seatByMachine } from '../calibration/seat-by-machine.js';
 import { refuse } from '../refusal.js';
+import { pastRuns } from './past-runs.js';
 import { setUpNow } from './set-up-now.js';
 import { shelf } from './shelf.js';
 import { asMachine, asWire, byName, type NameIndex, recipesOf } from './shop-parts.js';
@@ -39,12 +40,14 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
     bin: byName(bins),
   };
   const { name, invented, rules, rates, seat } = settled.body;
+  const record = await pastRuns(tx, records);
   const shop: Shop = {
     name,
     invented,
     rules,
     rates,
     ...(seat ? { seat: seatByMachine(seat, records.machine.nameOf) } : {}),
+    ...(record.length > 0 ? { record } : {}),
     wires: wires.map(asWire),
     machines: machines.map(asMachine),
     recipes: recipesOf(recipes, records.wire),
