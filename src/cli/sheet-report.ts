@@ -5,6 +5,7 @@ import {
   firstOffInWords,
   leanedOnInWords,
   looseTailInWords,
+  protocolInWords,
   setPointInWords,
   speedLimitInWords,
   whirlInWords,
@@ -78,6 +79,7 @@ const firstOffLines = ({ firstOff }: SetUpSheet): string =>
   [
     'First strings',
     `  measure ${firstOff.strings}, at ${firstOff.placesFromEndM.map((placeM) => formatMillimetres(placeM, 0)).join(', ')} mm from the end, turned to ${firstOff.rotationsDeg.map((degrees) => `${degrees}°`).join(' and ')}. ${firstOffInWords(firstOff.why)}`,
+    `  ${protocolInWords(firstOff)}`,
   ].join('\n');
 
 const timeLines = ({

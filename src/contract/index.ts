@@ -124,7 +124,7 @@ export {
 } from './words/player-card.js';
 export { meritInWords, recipeFaultWords } from './words/recipe-faults.js';
 export { forceInWords, leanedOnInWords, setPointInWords, speedLimitInWords } from './words/set-points.js';
-export { firstOffInWords, whirlInWords } from './words/set-up-checks.js';
+export { firstOffInWords, protocolInWords, whirlInWords } from './words/set-up-checks.js';
 export {
   endInWords,
   gaugesInWords,

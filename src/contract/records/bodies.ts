@@ -14,7 +14,7 @@ import {
   within,
 } from '../schemas/pieces.js';
 import { playerRequest } from '../schemas/player-request.js';
-import { construction, machineBody, rates, rules, seatModel, wireBody } from '../schemas/shop.js';
+import { construction, machineBody, ownSpread, rates, rules, seatModel, wireBody } from '../schemas/shop.js';
 
 export const id = Type.String({
   format: 'uuid',
@@ -321,6 +321,7 @@ export const BODIES = {
     rules,
     rates,
     seat: Type.Optional(seatModel),
+    spread: Type.Optional(ownSpread),
     limits: Type.Optional(
       closed(
         {

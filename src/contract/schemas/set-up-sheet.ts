@@ -138,6 +138,24 @@ export const setUpSheet = closed({
     placesFromEndM: Type.Array(positive('m')),
     rotationsDeg: Type.Array(notNegative('degrees')),
     why: oneOf(['hex-corners-and-flats', 'round-ovality']),
+    kind: oneOf(['plain', 'round-core', 'hex-core', 'two-layers'], 'strings whose spreads are alike'),
+    toleranceM: positive('to either side, m'),
+    spreads: closed({
+      betweenM: positive('string to string, m'),
+      withinM: notNegative('place to place, m'),
+      micrometerM: notNegative('micrometer and hand, m'),
+      isOwn: Type.Boolean({ description: 'whether the first is the shop’s own' }),
+    }),
+    protocol: closed({
+      stringsEach: wholeFrom(1, 'of each position'),
+      places: wholeFrom(1, 'along each string'),
+      stopBeyondM: positive('stopped where the mean is off by more, m'),
+      badM: notNegative('m'),
+      letGoChance: within(0, 1, 'that one so far off is let go'),
+      goodM: positive('m'),
+      stopChance: within(0, 1, 'that one no further off is stopped'),
+      isEnough: Type.Boolean(),
+    }),
   }),
   cautions: Type.Array(
     oneOf([

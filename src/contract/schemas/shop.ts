@@ -274,6 +274,12 @@ export const seatModel = closed({
   ),
 });
 
+/** How far a shop's own strings differ, as its last calibration settled it. */
+export const ownSpread = closed({
+  stringM: positive('diameter from string to string at one setting, m'),
+  degrees: notNegative('degrees of freedom by which it is known'),
+});
+
 const pastRun = closed(
   {
     machineId: text(),
@@ -329,6 +335,7 @@ export const ShopSchema = Type.Object(
     rates,
     rules,
     seat: Type.Optional(seatModel),
+    spread: Type.Optional(ownSpread),
     record: Type.Optional(
       Type.Array(pastRun, { description: 'past runs, newest first; set-up advice leans on them' }),
     ),

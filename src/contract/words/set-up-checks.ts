@@ -1,10 +1,25 @@
-import { formatFraction } from '../../core/units/index.js';
+import { formatDecimal, formatFraction } from '../../core/units/index.js';
 import type { SetUpSheet, WhirlCheck } from '../../core/winding/index.js';
-import { listInWords } from './lists.js';
+import { countInWords, listInWords } from './lists.js';
 import { forceInWords } from './set-points.js';
 
 /** Why the first strings are measured the way they are. */
 export const firstOffInWords = (why: SetUpSheet['firstOff']['why']): string => FIRST_OFF[why];
+
+/** Why so many strings and places, and when to stop, in one line. */
+export function protocolInWords({ strings, spreads, toleranceM, protocol }: SetUpSheet['firstOff']): string {
+  const { stringsEach, places, stopBeyondM, letGoChance, stopChance, isEnough } = protocol;
+  const each = strings > stringsEach ? ' of each position' : '';
+  const size = `${countInWords(stringsEach, 'string')}${each} at ${countInWords(places, 'place')}`;
+  const because = `strings differ by ${microns(spreads.betweenM)}${spreads.isOwn ? ' in this shop' : ''}, places by ${microns(spreads.withinM)}, readings by ${microns(spreads.micrometerM)}; tolerance ±${microns(toleranceM)} µm`;
+  const odds = isEnough
+    ? `lets 1 bad string in 5 go ${percent(letGoChance)} of the time, stops a centred process ${percent(stopChance)}`
+    : `even so many let 1 bad string in 5 go ${percent(letGoChance)} of the time`;
+  return `${size}: ${because}; ${odds}. Stop beyond ${microns(stopBeyondM)} µm off in the mean.`;
+}
+
+const microns = (lengthM: number): string => formatDecimal(lengthM * 1e6, 1);
+const percent = (chance: number): string => (chance < 0.01 ? 'under 1 %' : formatFraction(chance));
 
 /** What keeps the core from whirling, and how near it comes; goes on from `Whirl:`. */
 export function whirlInWords(whirl: WhirlCheck): string {

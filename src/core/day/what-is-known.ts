@@ -1,16 +1,24 @@
 import type { SeatModel } from '../string/index.js';
-import type { PastRun } from '../winding/index.js';
+import type { OwnSpread, PastRun } from '../winding/index.js';
 import type { Shop } from './shop.js';
 
-/** What a shop has learned that a set-up leans on: how wrap sits, past runs, and the lots of wire that will be taken. */
-export function whatIsKnown({ seat, record, spools }: Pick<Shop, 'seat' | 'record' | 'spools'>): {
+/** What a shop has learned that a set-up leans on: how wrap sits, past runs, the lots of wire that will
+ * be taken, and how far its strings differ. */
+export function whatIsKnown({
+  seat,
+  record,
+  spread,
+  spools,
+}: Pick<Shop, 'seat' | 'record' | 'spread' | 'spools'>): {
   readonly seat?: SeatModel;
   readonly record?: readonly PastRun[];
   readonly lots?: Readonly<Record<string, string>>;
+  readonly ownSpread?: OwnSpread;
 } {
   return {
     ...(seat ? { seat } : {}),
     ...(record ? { record, lots: onlyLots(spools) } : {}),
+    ...(spread ? { ownSpread: spread } : {}),
   };
 }
 

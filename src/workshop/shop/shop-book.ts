@@ -39,7 +39,7 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
     recipe: byName(recipes),
     bin: byName(bins),
   };
-  const { name, invented, rules, rates, seat } = settled.body;
+  const { name, invented, rules, rates, seat, spread } = settled.body;
   const record = await pastRuns(tx, records);
   const shop: Shop = {
     name,
@@ -47,6 +47,7 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
     rules,
     rates,
     ...(seat ? { seat: seatByMachine(seat, records.machine.nameOf) } : {}),
+    ...(spread ? { spread } : {}),
     ...(record.length > 0 ? { record } : {}),
     wires: wires.map(asWire),
     machines: machines.map(asMachine),

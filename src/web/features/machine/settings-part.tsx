@@ -51,16 +51,16 @@ export function SettingsPart({ run, sheet, isInNumbers }: SettingsPartProps) {
   const said = fields.filter((field) => field.text.trim() !== '');
   const read = new Map(said.map((field) => [field.name, readAmount(field.text, field.rule)]));
   const isReady = said.length > 0 && [...read.values()].every(({ ok }) => ok);
-  const valueOf = (name: string): number | undefined => {
+  const amountIn = (name: string): number | undefined => {
     const found = read.get(name);
     return found?.ok ? found.value : undefined;
   };
   const write = async () => {
     if (!isReady) return sound.refused();
-    const coreTensionN = valueOf('core');
+    const coreTensionN = amountIn('core');
     const layers = sheet.layers.map((_, at) => {
-      const tension = valueOf(`tension ${at}`);
-      const spindleRpm = valueOf(`rpm ${at}`);
+      const tension = amountIn(`tension ${at}`);
+      const spindleRpm = amountIn(`rpm ${at}`);
       return {
         ...(tension === undefined ? {} : isInNumbers ? { dial: tension } : { tensionN: tension }),
         ...(spindleRpm === undefined ? {} : { spindleRpm }),
