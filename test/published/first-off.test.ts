@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { smallestSample } from '../../src/core/winding/first-off-protocol.js';
+import { smallestSample } from '../../src/core/winding/index.js';
 
 /** 1.959964 and so on: points of the normal distribution above which such a share lies. */
 const ABOVE: Readonly<Record<number, number>> = {

@@ -65,7 +65,7 @@ describe('checks of a set-up in words', () => {
       protocol,
     } as const;
     expect(protocolInWords(firstOff)).toBe(
-      '3 strings of each position at 2 places: strings differ by 3.2 in this shop, places by 1.5, readings by 1.0; tolerance ±12.7 µm; lets 1 bad string in 5 go 4 % of the time, stops a centred process 5 %. Stop beyond 6.4 µm off in the mean.',
+      '3 strings of each position at 2 places: strings differ by 3.2 in this shop, places by 1.5, readings by 1.0; tolerance ±12.7 µm; lets 1 bad string in 4 go 4 % of the time, stops a centred process 5 %. Stop beyond 6.4 µm off in the mean.',
     );
     expect(protocolInWords({ ...firstOff, protocol: { ...protocol, isEnough: false } })).toContain(
       'even so many let',

@@ -13,8 +13,8 @@ export function protocolInWords({ strings, spreads, toleranceM, protocol }: SetU
   const size = `${countInWords(stringsEach, 'string')}${each} at ${countInWords(places, 'place')}`;
   const because = `strings differ by ${microns(spreads.betweenM)}${spreads.isOwn ? ' in this shop' : ''}, places by ${microns(spreads.withinM)}, readings by ${microns(spreads.micrometerM)}; tolerance ±${microns(toleranceM)} µm`;
   const odds = isEnough
-    ? `lets 1 bad string in 5 go ${percent(letGoChance)} of the time, stops a centred process ${percent(stopChance)}`
-    : `even so many let 1 bad string in 5 go ${percent(letGoChance)} of the time`;
+    ? `lets 1 bad string in 4 go ${percent(letGoChance)} of the time, stops a centred process ${percent(stopChance)}`
+    : `even so many let 1 bad string in 4 go ${percent(letGoChance)} of the time`;
   return `${size}: ${because}; ${odds}. Stop beyond ${microns(stopBeyondM)} µm off in the mean.`;
 }
 

@@ -18,8 +18,8 @@ export interface FirstOffProtocol {
   readonly isEnough: boolean;
 }
 
-/** One string in five out of tolerance is a bad process. */
-const BAD_SHARE = 0.2;
+/** One string in four out of tolerance is a bad process. */
+const BAD_SHARE = 0.25;
 /** A process centred to a quarter of the tolerance is good. */
 const GOOD_SHARE_OF_TOLERANCE = 0.25;
 const LET_GO_AT_MOST = 0.05;
@@ -27,8 +27,8 @@ const STOP_AT_MOST = 0.1;
 /** A misread string shows only beside another. */
 const LEAST_STRINGS = 2;
 const MOST_STRINGS = 8;
-/** Both ends at least, so that a taper shows. */
-const LEAST_PLACES = 2;
+/** Both ends and the middle at least, so that a taper shows and a belly. */
+const LEAST_PLACES = 3;
 const MOST_PLACES = 5;
 // All of them our own choice: no source.
 

@@ -22,6 +22,7 @@ export {
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
 export type { FirstOff } from './first-off.js';
+export { type SmallestSample, smallestSample } from './first-off-protocol.js';
 export type { OwnSpread } from './first-off-spreads.js';
 export type { LeanedOn } from './lean-on-runs.js';
 export type {

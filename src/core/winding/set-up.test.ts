@@ -102,7 +102,9 @@ describe('a set-up sheet', () => {
     expect(sheet.cautions).toContain('wire-whip');
     for (const part of ['whirl', 'coreTension', 'looseTail']) expect(sheet).not.toHaveProperty(part);
     expect(sheet.meanDiameterM.value).toBeCloseTo(12 * 25.4e-6, 12);
-    expect(sheet.firstOff.placesFromEndM).toEqual([0.05, 0.95].map((placeM) => expect.closeTo(placeM, 12)));
+    expect(sheet.firstOff.placesFromEndM).toEqual(
+      [0.05, 0.5, 0.95].map((placeM) => expect.closeTo(placeM, 12)),
+    );
   });
 
   it('is refused with every reason where the machine cannot', () => {

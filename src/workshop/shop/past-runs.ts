@@ -1,6 +1,6 @@
 import type { PastRun } from '../../core/winding/index.js';
 import type { ReadTransaction } from '../../store/index.js';
-import type { ShopBook } from './shop-book.js';
+import type { NameIndex } from './shop-parts.js';
 
 /** So many closed runs are looked through, the newest first, and so many of each machine are leaned on at most. */
 const LOOKED_AT = 200;
@@ -9,7 +9,7 @@ const OF_A_MACHINE = 12;
 /** What machines were set to in past runs whose strings were good, newest first; those that nobody wrote down are left out. */
 export async function pastRuns(
   tx: ReadTransaction,
-  { machine, recipe }: Pick<ShopBook['records'], 'machine' | 'recipe'>,
+  { machine, recipe }: { readonly machine: NameIndex<'machine'>; readonly recipe: NameIndex<'recipe'> },
 ): Promise<readonly PastRun[]> {
   const { items } = await tx.records.list('run', { where: { state: 'closed' }, limit: LOOKED_AT });
   const counts = new Map<string, number>();
