@@ -105,6 +105,10 @@ describe.each(engines())('measuring a dial on $name', (engine) => {
       expect((await shop.refused(beginDialRound, { ...wish, machineId, id: newId() })).code).toBe(
         'dial-round.no-such-dial',
       );
+    const once = { ...wish, machineId: shop.machines.servo, quantity: 'pull' as const, dials: [3, 3] };
+    expect((await shop.refused(beginDialRound, { ...once, id: newId() })).code).toBe(
+      'dial-round.too-few-numbers',
+    );
     const entered = { roundId: id, readingId: newId(), dial: 10, instrument: 'rule' };
     expect((await shop.refused(recordDialReading, { ...entered, read: { pullN: 3 } })).code).toBe(
       'dial-round.other-quantity',

@@ -14,7 +14,7 @@ export const beginDialRound = defineUseCase({
     id,
     machineId: id,
     quantity: dialQuantity,
-    dials: Type.Array(Type.Number(), { minItems: 2, maxItems: 60, uniqueItems: true }),
+    dials: Type.Array(Type.Number(), { minItems: 2, maxItems: 60 }),
     readingError,
     wantedShare: within(0.0001, 0.1, 'wanted of one reading, one standard deviation, share'),
   }),

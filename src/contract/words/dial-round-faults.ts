@@ -10,6 +10,10 @@ export const DIAL_ROUND_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     what: `This dial of ${machineName} is being measured already.`,
     mend: 'Go on with that round, or give it up first.',
   }),
+  'dial-round.too-few-numbers': {
+    what: 'One number alone makes no table.',
+    mend: 'Name two numbers of the dial at least.',
+  },
   'dial-round.not-open': ({ state }) => ({
     what: `This round of measuring is closed: it is ${state}.`,
     mend: 'Begin another.',

@@ -24,7 +24,8 @@ export function leanedOnInWords(point: SetPoint, most = 3): string {
 }
 
 function runInWords({ name, date, machineId, share }: LeanedOn): string {
-  const which = [...(date === undefined ? [] : [date]), machineId, formatFraction(share)].join(', ');
+  const when = date === undefined || name?.includes(date) ? [] : [date];
+  const which = [...when, machineId, formatFraction(share)].join(', ');
   return name === undefined ? `a run (${which})` : `${name} (${which})`;
 }
 

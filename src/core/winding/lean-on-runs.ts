@@ -32,6 +32,8 @@ const START_LOG_SPREAD = 0.35;
 const RUN_LOG_SPREAD = 0.1;
 const RUN_SPREAD_WORTH = 4;
 const NAMED = 5;
+/** A run that has less of the figure is counted, not named. */
+const LEAST_NAMED = 0.005;
 
 /**
  * Normal model of the logarithm of a setting: the start m0 with variance s0^2 as prior, each near run an observation with
@@ -59,6 +61,7 @@ export function leanOnRuns(near: readonly NearFigure[], start: number | undefine
     startShare: startPrecision / precision,
     leanedOn: near
       .toSorted((one, other) => other.weight - one.weight)
+      .filter(({ weight }) => weight / variance / precision >= LEAST_NAMED)
       .slice(0, NAMED)
       .map(({ run: { name, runId, date, machineId }, weight }) => ({
         ...(name === undefined ? {} : { name }),

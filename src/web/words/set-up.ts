@@ -8,7 +8,7 @@ export const SET_UP_WORDS = wordsIn({
     wrapLayer: (layer: number, of: number) => `Wrap layer ${layer} of ${of}`,
     titled: (what: string, wire: string, size: string) => `${what}: ${wire}, ${size}`,
     wrapTension: 'Wrap tension',
-    leansOn: (start: string) => `Leans on these runs, and with ${start} on a cautious start:`,
+    leansOn: 'Leans on these runs:',
     aRun: 'a run',
     runTold: (date: string | undefined, machine: string, share: string) =>
       `${date === undefined ? '' : ` of ${date}`} on ${machine}, ${share}`,

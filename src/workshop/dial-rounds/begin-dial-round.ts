@@ -16,7 +16,9 @@ export const beginDialRound = useCase(definition, async ({ tx, now }, { id, ...a
       state === 'open' && body.machineId === machine.id && body.quantity === asked.quantity,
   );
   if (open) return fail({ code: 'dial-round.already-open', machineName: name, id: open.id });
-  const body = { ...asked, dials: asked.dials.toSorted((one, other) => one - other), readings: [] };
+  const dials = [...new Set(asked.dials)].toSorted((one, other) => one - other);
+  if (dials.length < 2) return fail({ code: 'dial-round.too-few-numbers' });
+  const body = { ...asked, dials, readings: [] };
   return succeed(
     await tx.records.insert('dial-round', { id, state: DIAL_ROUND_LIFE.initial, body, at: now }),
   );

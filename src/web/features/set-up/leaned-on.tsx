@@ -14,7 +14,7 @@ export function LeanedOn({ point }: { readonly point: SetPoint }) {
   const more = point.runs - point.leanedOn.length;
   return (
     <>
-      <p className={styles.under}>{words.leansOn(formatFraction(point.startShare))}</p>
+      <p className={styles.under}>{words.leansOn}</p>
       <ul className={styles.leaned}>
         {point.leanedOn.map(({ name, runId, date, machineId, share }) => (
           <li key={runId ?? `${name} ${date} ${share}`}>
@@ -25,7 +25,11 @@ export function LeanedOn({ point }: { readonly point: SetPoint }) {
             ) : (
               (name ?? words.aRun)
             )}
-            {words.runTold(date, machineId, formatFraction(share))}
+            {words.runTold(
+              date !== undefined && name?.includes(date) ? undefined : date,
+              machineId,
+              formatFraction(share),
+            )}
           </li>
         ))}
         {more > 0 && <li>{words.moreRuns(more)}</li>}

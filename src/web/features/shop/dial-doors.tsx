@@ -12,16 +12,17 @@ interface DialDoorsProps {
 /** The way to the room in which a machine's dials are measured. */
 export function DialDoors({ machineId: machine, isGear }: DialDoorsProps) {
   const words = useWords(DIAL_ROUND_WORDS);
+  const doors = isGear ? ([TRAVERSE, PULL] as const) : ([PULL] as const);
   return (
     <p className={desk.row}>
-      {isGear && (
-        <Link to="/machine/dial" search={{ machine, what: 'traverse' }} className={buttonClass()}>
-          {words.door}
+      {doors.map((what) => (
+        <Link key={what} to="/machine/dial" search={{ machine, what }} className={buttonClass()}>
+          {what === PULL ? words.doorPull : words.door}
         </Link>
-      )}
-      <Link to="/machine/dial" search={{ machine, what: 'pull' }} className={buttonClass()}>
-        {words.doorPull}
-      </Link>
+      ))}
     </p>
   );
 }
+
+const TRAVERSE = 'traverse';
+const PULL = 'pull';
