@@ -3,7 +3,9 @@ import {
   countInWords,
   durationInWords,
   firstOffInWords,
+  leanedOnInWords,
   looseTailInWords,
+  protocolInWords,
   setPointInWords,
   speedLimitInWords,
   whirlInWords,
@@ -11,7 +13,7 @@ import {
 } from '../contract/index.js';
 import type { Estimate } from '../core/numeric/index.js';
 import { formatFraction, formatMillimetres, formatThou, formatUnitWeight } from '../core/units/index.js';
-import type { LayerSetUp, SetUpSheet } from '../core/winding/index.js';
+import type { LayerSetUp, SetPoint, SetUpSheet } from '../core/winding/index.js';
 import { endsLines } from './ends-report.js';
 
 /** A set-up sheet for a person at a terminal: cautions first, as on paper. */
@@ -40,7 +42,7 @@ function coreLines({ core, coreTension, whirl, kind }: SetUpSheet): string {
   return [
     kind === 'cut' ? 'Wire' : 'Core',
     `  ${core.wireId} (${core.shape}, ${both(core.sizeM)}), cut ${formatMillimetres(core.cutLengthM, 0)} mm, ${core.end} end`,
-    ...(coreTension ? [`  tension: ${setPointInWords(coreTension)}`] : []),
+    ...(coreTension ? tensionLines(coreTension) : []),
     ...(whirl ? [`  whirl: ${whirlInWords(whirl)}`] : []),
   ].join('\n');
 }
@@ -57,9 +59,15 @@ function layerLines(layer: LayerSetUp, at: number, count: number): string {
     `  ${setting}, lead angle ${((layer.leadAngleRad * 180) / Math.PI).toFixed(2)}°`,
     `  spindle ${Math.round(layer.spindleRpm)} rpm at most (held by ${speedLimitInWords(layer.rpmLimitedBy)}), traverse ${(layer.traverseMPerS * 1000).toFixed(2)} mm/s`,
     `  ${layer.wirePerStringM.toFixed(2)} m of wire a string, ${(layer.wirePerStringKg * 1000).toFixed(2)} g`,
-    `  tension: ${setPointInWords(layer.wrapTension)}`,
+    ...tensionLines(layer.wrapTension),
   ].join('\n');
 }
+
+/** What to set, and the runs that it leans on. */
+const tensionLines = (point: SetPoint): readonly string[] => {
+  const runs = leanedOnInWords(point);
+  return [`  tension: ${setPointInWords(point)}`, ...(runs === '' ? [] : [`    ${runs}`])];
+};
 
 const expectedLines = ({ meanDiameterM, caliperDiameterM, unitWeightKgPerM }: SetUpSheet): string =>
   [
@@ -73,6 +81,7 @@ const firstOffLines = ({ firstOff }: SetUpSheet): string =>
   [
     'First strings',
     `  measure ${firstOff.strings}, at ${firstOff.placesFromEndM.map((placeM) => formatMillimetres(placeM, 0)).join(', ')} mm from the end, turned to ${firstOff.rotationsDeg.map((degrees) => `${degrees}°`).join(' and ')}. ${firstOffInWords(firstOff.why)}`,
+    `  ${protocolInWords(firstOff)}`,
   ].join('\n');
 
 const timeLines = ({

@@ -65,6 +65,7 @@ export {
 } from './use-cases/access.js';
 export { recalibrate } from './use-cases/calibration.js';
 export { DEFINITIONS, type Definitions } from './use-cases/definitions.js';
+export * from './use-cases/dial-rounds.js';
 export * from './use-cases/orders.js';
 export * from './use-cases/packing.js';
 export {
@@ -78,6 +79,7 @@ export {
   planRun,
   recordEndChecks,
   recordMeasurements,
+  recordRunSettings,
   recordTally,
   recordTrialString,
   releaseLot,
@@ -139,8 +141,8 @@ export {
   tuningInWords,
 } from './words/player-card.js';
 export { meritInWords, recipeFaultWords } from './words/recipe-faults.js';
-export { forceInWords, setPointInWords, speedLimitInWords } from './words/set-points.js';
-export { firstOffInWords, whirlInWords } from './words/set-up-checks.js';
+export { forceInWords, leanedOnInWords, setPointInWords, speedLimitInWords } from './words/set-points.js';
+export { firstOffInWords, protocolInWords, whirlInWords } from './words/set-up-checks.js';
 export {
   endInWords,
   gaugesInWords,

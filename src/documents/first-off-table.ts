@@ -1,4 +1,4 @@
-import { firstOffInWords } from '../contract/index.js';
+import { firstOffInWords, protocolInWords } from '../contract/index.js';
 import { formatMillimetres } from '../core/units/index.js';
 import type { SetUpSheet } from '../core/winding/index.js';
 import { GAP, INK, mm, RULE, TYPE } from './look.js';
@@ -8,8 +8,8 @@ import { lineHeight } from './pen.js';
 /** The strings to measure before the rest is made: one empty box for every reading, to fill in by pencil. */
 export function drawFirstOff(pages: Pages, sheet: SetUpSheet): void {
   const { pen } = pages;
-  const { strings, placesFromEndM, rotationsDeg, why } = sheet.firstOff;
-  const reason = pen.wrap(firstOffInWords(why), pages.width, TYPE.body).length * lineHeight(TYPE.body);
+  const { strings, placesFromEndM, rotationsDeg } = sheet.firstOff;
+  const reason = pen.wrap(reasonOf(sheet), pages.width, TYPE.small).length * lineHeight(TYPE.small);
   const rowHeight = rowHeightFor(pages.roomLeft - FIXED_HEIGHT - reason, strings);
   pages.makeRoom(FIXED_HEIGHT + reason + strings * rowHeight);
   pen.ornament(() =>
@@ -19,7 +19,7 @@ export function drawFirstOff(pages: Pages, sheet: SetUpSheet): void {
   pen.tag('H2', () => pen.line(headingOf(sheet), pages.here(), TYPE.heading));
   pages.y += lineHeight(TYPE.heading);
   pen.tag('P', () => {
-    pages.y += pen.lines(firstOffInWords(why), pages.here(), TYPE.body);
+    pages.y += pen.lines(reasonOf(sheet), pages.here(), TYPE.small);
   });
   pages.y += GAP.small;
   const places = placesFromEndM.map((placeM) => `${formatMillimetres(placeM, 0)} mm`);
@@ -30,6 +30,9 @@ export function drawFirstOff(pages: Pages, sheet: SetUpSheet): void {
     }
   });
 }
+
+const reasonOf = ({ firstOff }: SetUpSheet): string =>
+  `${protocolInWords(firstOff)} ${firstOffInWords(firstOff.why)}`;
 
 const headingOf = ({ firstOff }: SetUpSheet): string =>
   `Measure first: ${firstOff.strings} strings, ${firstOff.placesFromEndM.length} places from the end, ${firstOff.rotationsDeg.length} turns in the micrometer`;
@@ -86,7 +89,7 @@ const readingWidth = (pages: Pages, readings: number): number =>
 
 const NAME_WIDTH = mm(22);
 const MOST_WIDTH = mm(26);
-const LEAST_ROW = mm(6);
+const LEAST_ROW = mm(5.5);
 const MOST_ROW = mm(12);
 const FIXED_HEIGHT =
   2 * GAP.small + lineHeight(TYPE.heading) + lineHeight(TYPE.strong) + lineHeight(TYPE.body) + RULE.heavy;

@@ -1,4 +1,11 @@
-import { endInWords, lengthInBoth, setPointInWords, sizeInBoth, whirlInWords } from '../contract/index.js';
+import {
+  endInWords,
+  leanedOnInWords,
+  lengthInBoth,
+  setPointInWords,
+  sizeInBoth,
+  whirlInWords,
+} from '../contract/index.js';
 import type { SetUpSheet } from '../core/winding/index.js';
 import { drawSection } from './draw-section.js';
 import { GAP, INK, mm, RULE, TYPE } from './look.js';
@@ -52,7 +59,11 @@ function sentencesOf(sheet: SetUpSheet): string[] {
     sheet.positions === 2 ? 'two strings at once, both positions set alike' : 'one string at a time';
   return [
     `End: ${endInWords(sheet.core.end)}. ${capitalised(side)}; ${Math.round(sheet.cycleSeconds)} s a cycle, ${Math.round(sheet.setUpMinutes)} min to set up.`,
-    ...(sheet.coreTension ? [`Core tension: ${setPointInWords(sheet.coreTension)}`] : []),
+    ...(sheet.coreTension
+      ? [
+          `Core tension: ${setPointInWords(sheet.coreTension)} ${leanedOnInWords(sheet.coreTension, 1)}`.trim(),
+        ]
+      : []),
   ];
 }
 

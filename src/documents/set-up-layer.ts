@@ -1,4 +1,5 @@
 import {
+  leanedOnInWords,
   lengthInBoth,
   metres,
   setPointInWords,
@@ -28,10 +29,13 @@ export function drawLayer(pages: Pages, sheet: SetUpSheet, index: number): void 
   const factsBottom = drawFacts(pages, factsOf(layer));
   pages.y = Math.max(...bottoms, factsBottom) + GAP.small;
   pen.tag('P', () => {
-    pages.y += pen.lines(`Wrap tension: ${setPointInWords(layer.wrapTension)}`, pages.here(), TYPE.body);
+    pages.y += pen.lines(`Wrap tension: ${tensionOf(layer)}`, pages.here(), TYPE.body);
   });
   pages.y += GAP.close;
 }
+
+const tensionOf = ({ wrapTension }: LayerSetUp): string =>
+  `${setPointInWords(wrapTension)} ${leanedOnInWords(wrapTension, 1)}`.trim();
 
 function headingOf(layer: LayerSetUp, count: number, index: number): string {
   const place = count === 1 ? 'Wrap' : `Wrap layer ${index + 1} of ${count}`;

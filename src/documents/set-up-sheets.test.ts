@@ -108,9 +108,10 @@ describe('set-up sheets', () => {
   it.skipIf(!canReadText)('a tension that nobody recorded is not made up', async () => {
     const text = runningText(await only(0));
     expect(text).toContain(
-      'Core tension: no record in this shop yet; upper limit 178.3 N (40.08 lbf), decided by the elastic limit',
+      'Core tension: a guess: no run of this shop is near. Begin cautiously at 89.2 N (20.05 lbf), likely 41.0 to 193.0 N; upper limit 178.3 N (40.08 lbf), decided by the elastic limit',
     );
-    expect(text).toContain('Wrap tension: 9.4 N (2.11 lbf), from 6 runs recorded in this shop');
+    expect(text).toContain('Leans on run of the 3rd (2026-11-03, old-heron, 31 %) and 5 more.');
+    expect(text).toContain('Wrap tension: 9.4 N (2.11 lbf), likely 8.1 to 10.9 N; from 6 near runs');
   });
 
   it.skipIf(!canReadText)('a bench job has nothing that turns', async () => {

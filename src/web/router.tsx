@@ -176,6 +176,15 @@ const rooms = [
   }),
   createRoute({
     getParentRoute: () => root,
+    path: '/machine/dial',
+    validateSearch: texts('machine', 'what'),
+    component: room(
+      'run.work',
+      lazyRouteComponent(() => import('./pages/dial-page.js'), 'DialPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
     path: '/practice',
     validateSearch: texts('machine', 'seed'),
     component: room(

@@ -1,5 +1,6 @@
 import { ACCESS_USE_CASES } from './access/access-use-cases.js';
 import { CALIBRATION_USE_CASES } from './calibration/calibration-use-cases.js';
+import { DIAL_ROUND_USE_CASES } from './dial-rounds/dial-round-use-cases.js';
 import { ORDERS_USE_CASES } from './orders/orders-use-cases.js';
 import { PACKING_USE_CASES } from './packing/packing-use-cases.js';
 import { PRODUCTION_USE_CASES } from './production/production-use-cases.js';
@@ -15,6 +16,7 @@ export const USE_CASES: readonly AnyUseCase[] = [
   ...PACKING_USE_CASES,
   ...SHOP_USE_CASES,
   ...CALIBRATION_USE_CASES,
+  ...DIAL_ROUND_USE_CASES,
   ...ACCESS_USE_CASES,
 ];
 

@@ -143,6 +143,18 @@ describe('Whirl', () => {
     }
   });
 
+  it('of a half-wound core that a damper holds is the lowest eigenvalue of the finite-difference strings on either side', () => {
+    // 0.20 m of 0.40 m are wound; the damper stands at 0.15 m.
+    const wound = { lengthM: 0.15, linearDensityKgPerM: WOUND };
+    const mixed = [
+      { lengthM: 0.05, linearDensityKgPerM: WOUND },
+      { lengthM: 0.2, linearDensityKgPerM: BARE },
+    ];
+    const found = whirlHz({ segments: woundTo(0.2), tensionN: TENSION_N, dampersAtM: [0.15] });
+    const sides = [[wound], mixed].map((side) => finiteDifferenceHz(side, TENSION_N));
+    expect(off(found, Math.min(...sides))).toBeLessThan(1e-5);
+  });
+
   it('of a short winding in mid-span is the lowest eigenvalue of the finite-difference string', () => {
     const segments = spanWoundTo({
       freeSpanM: SPAN_M,

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { demoWorkshop } from '../../demo/index.js';
 import { permissionsOf } from '../../src/contract/index.js';
+import { whatIsKnown } from '../../src/core/day/index.js';
 import { mgFromKg } from '../../src/core/stock/index.js';
-import { wirePerString } from '../../src/core/winding/index.js';
+import { setUp, wirePerString } from '../../src/core/winding/index.js';
 import {
   abandonRun,
   changeSpool,
@@ -15,12 +17,15 @@ import {
   planRun,
   quarantineSpool,
   recordMeasurements,
+  recordRunSettings,
   recordTally,
   recordTrialString,
   releaseLot,
   resumeRun,
   saveRecipe,
+  saveSettings,
   scrapLot,
+  shopBook,
   startRun,
   stepRecipe,
   weighSpool,
@@ -68,6 +73,75 @@ describe.each(engines())('production on $name', (engine) => {
 
   const spoolOf = (shop: SmallShop, id: string) =>
     shop.store.read(async ({ records }) => (await records.get('spool', id))!);
+
+  describe('what a machine was set to', () => {
+    const book = async (shop: SmallShop) => {
+      const { rules, rates } = demoWorkshop();
+      const id = newId();
+      await shop.ask(saveSettings, {
+        id,
+        body: {
+          name: 'A shop',
+          invented: true,
+          rules: { ...rules, workingDays: [...rules.workingDays] },
+          rates,
+        },
+      });
+      return shop.store.read((tx) => shopBook(tx));
+    };
+
+    it('is what later runs lean on, with the lots that were wound, once the run is closed', async () => {
+      const shop = await open();
+      const { runId } = await running(shop);
+      const settings = { coreTensionN: 42, layers: [{ tensionN: 5.5, spindleRpm: 1800 }] };
+      const written = await shop.done(recordRunSettings, { runId, expectedVersion: 2, ...settings });
+      expect(written.body.settings).toMatchObject({ ...settings, how: 'written-down' });
+      expect((await book(shop)).shop).not.toHaveProperty('record');
+      await shop.done(closeRun, closing(shop, runId, 3));
+      const { shop: known } = await book(shop);
+      expect(known.record).toMatchObject([
+        {
+          runId,
+          machineId: known.machines.find(({ kind }) => kind === 'winder')!.id,
+          core: { tensionN: 42, lot: expect.any(String) },
+          layers: [{ tensionN: 5.5, spindleRpm: 1800, lot: expect.any(String) }],
+        },
+      ]);
+      const machine = known.machines.find(({ id }) => id === known.record![0]!.machineId)!;
+      const recipe = known.recipes.find(({ id }) => id === known.record![0]!.recipeId)!;
+      const sheet = setUp({ machine, recipe, spec: W36, lotId: 'next', quantity: 10, ...whatIsKnown(known) });
+      if (!sheet.ok) throw new Error(sheet.fault.code);
+      expect(sheet.value.coreTension).toMatchObject({ kind: 'from-record', leanedOn: [{ runId }] });
+      // The same machine, recipe and lot: worth a whole run, s0^-2 / (s0^-2 + s^-2).
+      expect(sheet.value.coreTension).toHaveProperty('startShare', expect.closeTo(0.0755, 4));
+    });
+
+    it('is taken from the last trial string where nobody wrote it down', async () => {
+      const shop = await open();
+      const { runId } = await running(shop);
+      const string = { runId, position: 1, setBy: 'advice' } as const;
+      await shop.done(recordTrialString, { ...string, id: newId(), number: 1, setting: 5 });
+      await shop.done(recordTrialString, { ...string, id: newId(), number: 2, setting: 6.2 });
+      await shop.done(closeRun, closing(shop, runId));
+      const { shop: known } = await book(shop);
+      expect(known.record).toMatchObject([{ layers: [{ tensionN: 6.2 }] }]);
+    });
+
+    it('has no more layers than the string, and is written only while the run goes on', async () => {
+      const shop = await open();
+      const { runId } = await running(shop);
+      const layers = [{ tensionN: 5 }, { tensionN: 6 }];
+      expect(await shop.refused(recordRunSettings, { runId, expectedVersion: 2, layers })).toMatchObject({
+        code: 'run.no-such-layer',
+        layers: 1,
+      });
+      await shop.done(closeRun, closing(shop, runId));
+      expect((await shop.refused(recordRunSettings, { runId, expectedVersion: 3, layers: [] })).code).toBe(
+        'run.not-live',
+      );
+      expect((await book(shop)).shop).not.toHaveProperty('record');
+    });
+  });
 
   describe('a recipe', () => {
     it('is a prediction when written, steps through its life, and is a prediction again once edited', async () => {

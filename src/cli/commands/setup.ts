@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { unableInWords } from '../../contract/index.js';
-import type { Shop } from '../../core/day/index.js';
+import { type Shop, whatIsKnown } from '../../core/day/index.js';
 import { foldName, mostLike } from '../../core/orders/index.js';
 import type { Recipe } from '../../core/recipes/index.js';
 import type { StringEnd, StringSpec } from '../../core/sets/index.js';
@@ -28,7 +28,7 @@ export function setupCommand(program: Command, terminal: Terminal): void {
     .command('setup')
     .summary('set a machine up for a recipe')
     .description(
-      'Gives what geometry, strength and the shop’s own record decide about setting a machine up for a recipe, with its cautions. Where the shop has no record of a tension it says so and gives the upper limit only. On the bench it gives the sheet of plain strings, or of the cores of wound ones: cut, twist, tail, pull.',
+      'Gives what geometry, strength and the shop’s own record decide about setting a machine up for a recipe, with its cautions. Where no past run of the shop is near, it says that a tension is a guess, and gives the upper limit. On the bench it gives the sheet of plain strings, or of the cores of wound ones: cut, twist, tail, pull.',
     )
     .requiredOption('--recipe <name>', 'a recipe of the shop, such as "phosphor-bronze 42"')
     .requiredOption('--machine <name>', 'a machine of the shop, by id or name')
@@ -60,7 +60,7 @@ function runSetup(shop: Shop, options: SetupOptions, terminal: Terminal): number
     spec,
     lotId: 'unplanned',
     quantity,
-    ...(shop.seat ? { seat: shop.seat } : {}),
+    ...whatIsKnown(shop),
   });
   if (!sheet.ok) return sayUnable(machine, sheet.fault.reasons, terminal);
   terminal.print(options.json ? JSON.stringify(sheet.value) : sheetReport(sheet.value));

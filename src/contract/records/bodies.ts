@@ -11,9 +11,10 @@ import {
   stringSpec,
   text,
   wholeFrom,
+  within,
 } from '../schemas/pieces.js';
 import { playerRequest } from '../schemas/player-request.js';
-import { construction, machineBody, rates, rules, seatModel, wireBody } from '../schemas/shop.js';
+import { construction, machineBody, ownSpread, rates, rules, seatModel, wireBody } from '../schemas/shop.js';
 
 export const id = Type.String({
   format: 'uuid',
@@ -88,6 +89,57 @@ export const sight = closed({
   }),
 });
 export type Sight = Static<typeof sight>;
+
+/** What the machine was set to; what nobody said is left out. */
+export const setTo = {
+  coreTensionN: Type.Optional(positive('N')),
+  layers: Type.Array(
+    closed({
+      tensionN: Type.Optional(positive('N')),
+      dial: Type.Optional(Type.Number({ description: 'number on the machine’s tension scale' })),
+      spindleRpm: Type.Optional(positive('turns a minute')),
+    }),
+    { maxItems: 2, description: 'from the core outwards' },
+  ),
+};
+
+const runSettings = closed({
+  ...setTo,
+  lots: Type.Array(closed({ wireId: id, lot: text() }), { description: 'of the wires that were wound' }),
+  how: oneOf(['written-down', 'dialled-in'], 'by a person, or the last setting of the dial-in'),
+  at: instant,
+  by: text(),
+});
+
+export const dialQuantity = oneOf(['traverse', 'pull'], 'what the dial gives: m per turn, or N');
+export const readingError = positive('of one reading of rule or scale, one standard deviation, m or N');
+
+/** What a hand read: turns, and where the guide stood before and after; or the pull on a hanging scale. */
+const readOff = Type.Union([
+  closed({
+    turns: wholeFrom(1, 'whole turns of the spindle'),
+    startM: Type.Number({ description: 'of the guide, by the rule, m' }),
+    endM: Type.Number({ description: 'of the guide, by the rule, m' }),
+  }),
+  closed({ pullN: positive('N') }),
+]);
+
+/** A reading at a number of the dial, as it is entered. */
+export const enteredDialReading = {
+  readingId: id,
+  dial: Type.Number(),
+  read: readOff,
+  instrument: text('what it was read with'),
+};
+
+const dialReading = closed({
+  ...enteredDialReading,
+  at: instant,
+  by: text(),
+  isStruck: Type.Optional(Type.Boolean({ description: 'a slip: kept, not counted' })),
+});
+
+const dialRow = closed({ dial: Type.Number(), value: positive('m per turn, or N') });
 
 /** What each kind of record holds. Quantities on hand are not here: they are the ledger's. */
 export const BODIES = {
@@ -170,6 +222,7 @@ export const BODIES = {
     closedAt: Type.Optional(instant),
     winderId: Type.Optional(id),
     planId: Type.Optional(id),
+    settings: Type.Optional(runSettings),
     note: Type.String(),
   }),
   'string-lot': closed({
@@ -240,12 +293,35 @@ export const BODIES = {
     ),
     note: Type.String(),
   }),
+  'dial-round': closed({
+    machineId: id,
+    quantity: dialQuantity,
+    dials: Type.Array(Type.Number(), {
+      minItems: 2,
+      maxItems: 60,
+      description: 'numbers to be read, ascending',
+    }),
+    readingError,
+    wantedShare: within(0.0001, 0.1, 'wanted of one reading, one standard deviation, share'),
+    readings: Type.Array(dialReading, { description: 'in the order in which they were read' }),
+    adopted: Type.Optional(
+      closed({
+        at: instant,
+        by: text(),
+        before: Type.Array(dialRow, {
+          description: 'the table that was in force; empty where there was none',
+        }),
+        after: Type.Array(dialRow, { description: 'the table that took its place' }),
+      }),
+    ),
+  }),
   settings: closed({
     name: text('of the shop'),
     invented: Type.Boolean(),
     rules,
     rates,
     seat: Type.Optional(seatModel),
+    spread: Type.Optional(ownSpread),
     limits: Type.Optional(
       closed(
         {

@@ -23,6 +23,7 @@ export const RECORD_KINDS = {
   document: kind('documents', 'shop.read', ['title', 'ofKind', 'ofId']),
   plan: kind('plans', 'plan.read', ['date']),
   settings: kind('settings', 'shop.read', []),
+  'dial-round': kind('dial-rounds', 'shop.read', ['machineId']),
 } as const satisfies Readonly<Record<keyof typeof BODIES, RecordKindDefinition>>;
 
 export type RecordKind = keyof typeof RECORD_KINDS;

@@ -1,5 +1,5 @@
 import Type from 'typebox';
-import { ALLOYS, closed, estimate, notNegative, oneOf, positive, text, wholeFrom } from './pieces.js';
+import { ALLOYS, closed, estimate, notNegative, oneOf, positive, text, wholeFrom, within } from './pieces.js';
 
 export const caution = oneOf([
   'rotating-spindle',
@@ -28,17 +28,37 @@ const bound = closed(
   'upper = share x strength x area',
 );
 
+const fromRuns = {
+  low: positive('N; nine times in ten the run is set between this and the next'),
+  high: positive('N'),
+  runs: wholeFrom(0, 'past runs that are near at all'),
+  startShare: within(0, 1, 'how much of the figure is the cautious start’s'),
+  leanedOn: Type.Array(
+    closed({
+      name: Type.Optional(text()),
+      runId: Type.Optional(text()),
+      date: Type.Optional(text()),
+      machineId: text(),
+      share: within(0, 1, 'of the whole figure'),
+    }),
+    { description: 'the nearest runs, nearest first' },
+  ),
+  dial: Type.Optional(Type.Number({ description: 'the number on the machine’s own scale' })),
+};
+
 const setPoint = Type.Union(
   [
     closed({
       kind: Type.Literal('from-record'),
       value: positive('N'),
-      runs: wholeFrom(1, 'past runs it leans on'),
+      ...fromRuns,
       bound: Type.Optional(bound),
       shareOfBreaking: Type.Optional(positive('share')),
     }),
     closed({
       kind: Type.Literal('no-record'),
+      start: positive('N; a guess to begin at'),
+      ...fromRuns,
       upper: positive('N'),
       upperWhy: oneOf(['core-elastic-limit', 'wrap-softest-temper-breaks']),
       bound,
@@ -47,7 +67,7 @@ const setPoint = Type.Union(
   ],
   {
     description:
-      'A tension to set. No published values exist: without a record only what strength allows is given.',
+      'A tension to set. No published values exist: where no past run is near, a cautious start is given as a guess.',
   },
 );
 
@@ -84,10 +104,12 @@ const whirl = closed(
     layer: wholeFrom(0, 'from the core'),
     spindleRpm: positive('turns a minute'),
     freeSpanM: positive('m'),
+    dampersAtM: Type.Array(positive('m from the support at the head')),
     nearestAtM: notNegative('along the wound length, m'),
     keepOutShare: notNegative('share'),
     leastCoreTensionN: positive('N'),
-    leastCoreTensionDampedN: positive('N'),
+    damperBestAtM: positive('where one damper more does most, m from the head'),
+    leastCoreTensionDampedN: positive('N; with that damper'),
     assumedTensionN: positive('N'),
     assumed: oneOf(['record', 'strength-bound', 'least-needed']),
     bareRpm: positive('turns a minute'),
@@ -188,6 +210,24 @@ export const setUpSheet = closed({
     placesFromEndM: Type.Array(positive('m')),
     rotationsDeg: Type.Array(notNegative('degrees')),
     why: oneOf(['hex-corners-and-flats', 'round-ovality']),
+    kind: oneOf(['plain', 'round-core', 'hex-core', 'two-layers'], 'strings whose spreads are alike'),
+    toleranceM: positive('to either side, m'),
+    spreads: closed({
+      betweenM: positive('string to string, m'),
+      withinM: notNegative('place to place, m'),
+      micrometerM: notNegative('micrometer and hand, m'),
+      isOwn: Type.Boolean({ description: 'whether the first is the shop’s own' }),
+    }),
+    protocol: closed({
+      stringsEach: wholeFrom(1, 'of each position'),
+      places: wholeFrom(1, 'along each string'),
+      stopBeyondM: positive('stopped where the mean is off by more, m'),
+      badM: notNegative('m'),
+      letGoChance: within(0, 1, 'that one so far off is let go'),
+      goodM: positive('m'),
+      stopChance: within(0, 1, 'that one no further off is stopped'),
+      isEnough: Type.Boolean(),
+    }),
   }),
   cautions,
   looseTail: Type.Optional(closed({ tailM: positive('m'), speedMPerS: positive('m/s') })),

@@ -111,6 +111,12 @@ const knob = closed(
 const winder = {
   ...station,
   knob: Type.Optional(knob),
+  pullTable: Type.Optional(
+    Type.Array(closed({ dial: Type.Number(), pullN: positive('N') }), {
+      minItems: 2,
+      description: 'what the numbers of its tension scale pull, measured, numbers ascending',
+    }),
+  ),
   kind: Type.Literal('winder'),
   spindleRpm: closed({
     least: notNegative('turns a minute'),
@@ -118,6 +124,12 @@ const winder = {
   }),
   wireSpeedLimitMPerS: positive('fastest run of the wrap wire, m/s'),
   freeSpanM: positive('longest free length of core between supports, m'),
+  dampersAtM: Type.Optional(
+    Type.Array(positive('m from the support at the head'), {
+      maxItems: 8,
+      description: 'where dampers hold the core still within the free span, ascending',
+    }),
+  ),
   coreSizeM: range('m'),
   wrapDiameterM: range('m'),
   maxLayers: Type.Union([Type.Literal(1), Type.Literal(2)]),
@@ -301,6 +313,39 @@ export const seatModel = closed({
   ),
 });
 
+/** How far a shop's own strings differ, as its last calibration settled it. */
+export const ownSpread = closed({
+  stringM: positive('diameter from string to string at one setting, m'),
+  degrees: notNegative('degrees of freedom by which it is known'),
+});
+
+const pastRun = closed(
+  {
+    machineId: text(),
+    name: Type.Optional(text()),
+    runId: Type.Optional(text()),
+    date: Type.Optional(text('on which it ended')),
+    recipeId: Type.Optional(text()),
+    core: closed({
+      shape: oneOf(['round', 'hex']),
+      sizeM: positive('m'),
+      tensionN: Type.Optional(positive('N')),
+      lot: Type.Optional(text('of the wire')),
+    }),
+    layers: Type.Array(
+      closed({
+        alloy: oneOf(ALLOYS),
+        wireDiameterM: positive('m'),
+        tensionN: Type.Optional(positive('N')),
+        spindleRpm: Type.Optional(positive('turns a minute')),
+        lot: Type.Optional(text('of the wire')),
+      }),
+      { description: 'from the core outwards' },
+    ),
+  },
+  'what a machine was set to in a run whose strings were good',
+);
+
 /** The file that a shop keeps of itself: `--shop FILE`. Lengths in metres, money in minor units. */
 export const ShopSchema = Type.Object(
   {
@@ -329,6 +374,10 @@ export const ShopSchema = Type.Object(
     rates,
     rules,
     seat: Type.Optional(seatModel),
+    spread: Type.Optional(ownSpread),
+    record: Type.Optional(
+      Type.Array(pastRun, { description: 'past runs, newest first; set-up advice leans on them' }),
+    ),
   },
   {
     title: 'Tautwork shop',

@@ -1,5 +1,5 @@
 import Type from 'typebox';
-import { BODIES, id, instant } from '../records/bodies.js';
+import { BODIES, id, instant, setTo } from '../records/bodies.js';
 import { recordSchema } from '../records/record-schema.js';
 import { endChecked } from '../schemas/end-check.js';
 import { closed, notNegative, oneOf, positive, stringSpec, text, wholeFrom } from '../schemas/pieces.js';
@@ -146,6 +146,15 @@ export const abandonRun = defineUseCase({
   path: '/runs/abandon',
   input: closed({ ...ofRun, reason, spools: Type.Optional(spoolsAtEnd) }),
   output: closed({ run: recordSchema('run'), wire: Type.Array(wireUsed) }),
+});
+
+export const recordRunSettings = defineUseCase({
+  name: 'record-run-settings',
+  summary: 'Write down what a machine is set to for a run, for later ones to lean on',
+  permission: 'run.work',
+  path: '/runs/settings',
+  input: closed({ ...ofRun, ...setTo }),
+  output: recordSchema('run'),
 });
 
 const dialled = {

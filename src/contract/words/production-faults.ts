@@ -28,6 +28,10 @@ export const PRODUCTION_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     what: `Recipe ${recipeName} makes ${formatGauge(Number(gaugeThou))} in ${materialInWords(material as never)}, not the strings of this run.`,
     mend: 'Choose a recipe for these strings.',
   }),
+  'run.no-such-layer': ({ layers }) => ({
+    what: `The string of this run has ${countInWords(Number(layers), 'layer')} of wrap.`,
+    mend: 'Say the settings of these layers, from the core outwards.',
+  }),
   'run.machine-unable': ({ machineName, recipeName, reasons }) => ({
     what: `Machine ${machineName} cannot make recipe ${recipeName}: it ${listInWords((reasons as readonly UnableReason[]).map(unableInWords))}.`,
     mend: 'Choose another machine, or amend what its record says that it can.',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { StrengthBound } from '../../core/winding/index.js';
-import { forceInWords, setPointInWords, speedLimitInWords } from './set-points.js';
+import { forceInWords, leanedOnInWords, setPointInWords, speedLimitInWords } from './set-points.js';
 
 const bound = (over: Partial<StrengthBound> = {}): StrengthBound => ({
   upperN: 178.3,
@@ -13,16 +13,31 @@ const bound = (over: Partial<StrengthBound> = {}): StrengthBound => ({
   ...over,
 });
 
+const GUESS = { low: 41, high: 193, runs: 0, startShare: 1, leanedOn: [] };
+
+const near = {
+  low: 8.1,
+  high: 10.9,
+  runs: 6,
+  startShare: 0.02,
+  leanedOn: [
+    { name: 'run A', date: '2026-11-03', machineId: 'Wren', share: 0.31 },
+    { machineId: 'Old Heron', share: 0.22 },
+  ],
+};
+
 describe('tensions in words', () => {
-  it('what nobody recorded is never given as a value to set', () => {
+  it('what nobody recorded is called a guess', () => {
     const point = {
       kind: 'no-record',
+      ...GUESS,
+      start: 89.2,
       upper: 178.3,
       upperWhy: 'core-elastic-limit',
       bound: bound(),
     } as const;
     expect(setPointInWords(point)).toBe(
-      'no record in this shop yet; upper limit 178.3 N (40.08 lbf), decided by the elastic limit of the core (65 % of its least strength).',
+      'a guess: no run of this shop is near. Begin cautiously at 89.2 N (20.05 lbf), likely 41.0 to 193.0 N; upper limit 178.3 N (40.08 lbf), decided by the elastic limit of the core (65 % of its least strength).',
     );
   });
 
@@ -30,6 +45,8 @@ describe('tensions in words', () => {
     const wrap = bound({ basis: 'wrap-softest-temper-breaks', temper: 'annealed', standing: 'memory' });
     const words = setPointInWords({
       kind: 'no-record',
+      ...GUESS,
+      start: 13,
       upper: 40,
       upperWhy: 'wrap-softest-temper-breaks',
       bound: wrap,
@@ -39,16 +56,30 @@ describe('tensions in words', () => {
   });
 
   it('a record says of how many runs it is', () => {
-    expect(setPointInWords({ kind: 'from-record', value: 9.4, runs: 1 })).toBe(
-      '9.4 N (2.11 lbf), from 1 run recorded in this shop.',
+    expect(setPointInWords({ kind: 'from-record', value: 9.4, ...near, runs: 1 })).toBe(
+      '9.4 N (2.11 lbf), likely 8.1 to 10.9 N; from 1 near run, 2 % of it a cautious start.',
     );
-    expect(setPointInWords({ kind: 'from-record', value: 9.4, runs: 6, shareOfBreaking: 0.21 })).toContain(
-      'from 6 runs recorded in this shop (21 % of the wire’s least breaking load).',
+    expect(setPointInWords({ kind: 'from-record', value: 9.4, ...near, shareOfBreaking: 0.21 })).toContain(
+      'from 6 near runs, 2 % of it a cautious start (21 % of the wire’s least breaking load).',
+    );
+  });
+
+  it('names the runs that it leans on, and how much of the figure each has', () => {
+    const point = { kind: 'from-record', value: 9.4, ...near } as const;
+    expect(leanedOnInWords(point)).toBe(
+      'Leans on run A (2026-11-03, Wren, 31 %), a run (Old Heron, 22 %) and 4 more.',
+    );
+    expect(leanedOnInWords({ kind: 'unknown' })).toBe('');
+  });
+
+  it('speaks in the machine’s own number first where it has a scale', () => {
+    expect(setPointInWords({ kind: 'from-record', value: 9.4, ...near, dial: 34.2 })).toMatch(
+      /^34\.2 on the machine’s scale, that is 9\.4 N \(2\.11 lbf\)/,
     );
   });
 
   it('a record above what the wire bears is doubted', () => {
-    expect(setPointInWords({ kind: 'from-record', value: 90, runs: 2, shareOfBreaking: 1.2 })).toContain(
+    expect(setPointInWords({ kind: 'from-record', value: 90, ...near, shareOfBreaking: 1.2 })).toContain(
       'check the record',
     );
   });

@@ -1,17 +1,46 @@
-import { formatForce, formatFraction } from '../../core/units/index.js';
-import type { LayerSetUp, SetPoint } from '../../core/winding/index.js';
+import { formatDecimal, formatForce, formatFraction, formatTrimmed } from '../../core/units/index.js';
+import type { LayerSetUp, LeanedOn, SetPoint } from '../../core/winding/index.js';
+import { listInWords } from './lists.js';
 
 /** A tension to set, as words that never claim more than is known. */
 export function setPointInWords(point: SetPoint): string {
   switch (point.kind) {
     case 'from-record':
-      return `${forceInWords(point.value)}, from ${point.runs === 1 ? '1 run' : `${point.runs} runs`} recorded in this shop${besideStrength(point.shareOfBreaking)}.`;
+      return `${onScale(point.dial)}${forceInWords(point.value)}, likely ${between(point)}; from ${nearRuns(point.runs)}${leftToStart(point.startShare)}${besideStrength(point.shareOfBreaking)}.`;
     case 'no-record':
-      return `no record in this shop yet; upper limit ${forceInWords(point.upper)}, decided by ${BASES[point.upperWhy](point.bound)}${recalled(point.bound)}.`;
+      return `a guess: no run of this shop is near. Begin cautiously at ${onScale(point.dial)}${forceInWords(point.start)}, likely ${between(point)}; upper limit ${forceInWords(point.upper)}, decided by ${BASES[point.upperWhy](point.bound)}${recalled(point.bound)}.`;
     case 'unknown':
-      return 'no record in this shop yet, and no strength of this wire in print to give a limit.';
+      return 'no near run in this shop yet, and no strength of this wire in print to give a limit.';
   }
 }
+
+/** The past runs that a tension leans on, nearest first, in one sentence; empty where there are none. */
+export function leanedOnInWords(point: SetPoint, most = 3): string {
+  if (point.kind === 'unknown' || point.leanedOn.length === 0) return '';
+  const named = point.leanedOn.slice(0, most).map(runInWords);
+  const more = point.runs - named.length;
+  const others = more > 0 ? [more === 1 ? '1 more' : `${more} more`] : [];
+  return `Leans on ${listInWords([...named, ...others])}.`;
+}
+
+function runInWords({ name, date, machineId, share }: LeanedOn): string {
+  const when = date === undefined || name?.includes(date) ? [] : [date];
+  const which = [...when, machineId, formatFraction(share)].join(', ');
+  return name === undefined ? `a run (${which})` : `${name} (${which})`;
+}
+
+type Known = Exclude<SetPoint, { kind: 'unknown' }>;
+
+const between = ({ low, high }: Known): string => `${formatDecimal(low, 1)} to ${formatForce(high, 'N')}`;
+
+const onScale = (dial: number | undefined): string =>
+  dial === undefined ? '' : `${formatTrimmed(dial, 1)} on the machine’s scale, that is `;
+
+const nearRuns = (runs: number): string => (runs === 1 ? '1 near run' : `${runs} near runs`);
+
+/** Below a hundredth nobody needs to know. */
+const leftToStart = (share: number): string =>
+  share < 0.01 ? '' : `, ${formatFraction(share)} of it a cautious start`;
 
 /** `72.1 N (16.21 lbf)`. */
 export const forceInWords = (forceN: number): string =>

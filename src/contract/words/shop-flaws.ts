@@ -17,6 +17,10 @@ export function shopFlawInWords(flaw: ShopFlaw): string {
       return `machine ${flaw.machineId} has a least ${LIMITS[flaw.limits]} above its most`;
     case 'dial-table-unusable':
       return `the dial table of machine ${flaw.machineId} cannot be used: it needs two rows or more, dial ascending, traverse all rising or all falling`;
+    case 'pull-table-unusable':
+      return `the table of the tension scale of machine ${flaw.machineId} cannot be used: it needs two rows or more, numbers ascending, pulls all rising or all falling`;
+    case 'damper-outside-span':
+      return `a damper of machine ${flaw.machineId} stands beyond its free span`;
     case 'day-past-midnight':
       return `the day of machine ${flaw.machineId} ends ${durationInWords(flaw.endsAtMinute - 24 * 60)} after midnight: it must end before`;
   }
@@ -35,4 +39,5 @@ const LIMITS: Readonly<Record<MachineLimits, string>> = {
   coreSizeM: 'core size',
   wrapDiameterM: 'wrap size',
   pitchM: 'wrap pitch',
+  knob: 'setting of the knob',
 };

@@ -37,6 +37,7 @@ export type { RunUnderWay } from './run-under-way.js';
 export type { SetUpNow, Shop } from './shop.js';
 export type { MachineLimits, NamedThing, ShopFlaw, WirePart } from './shop-flaw.js';
 export { shopFlaws } from './shop-flaws.js';
+export { whatIsKnown } from './what-is-known.js';
 export {
   type DayStage,
   type DayTask,

@@ -1,4 +1,4 @@
-import { isDialTableUsable, type Machine } from '../winding/index.js';
+import { isDialTableUsable, isPullTableUsable, type Machine } from '../winding/index.js';
 import type { Shop } from './shop.js';
 import type { MachineLimits, ShopFlaw } from './shop-flaw.js';
 
@@ -20,6 +20,15 @@ export const machineFlaws = ({
         .map(([limits]): ShopFlaw => ({ kind: 'limits-crossed', machineId, limits })),
       ...(machine.kind === 'winder' && machine.drive === 'gear' && !isDialTableUsable(machine)
         ? [{ kind: 'dial-table-unusable' as const, machineId }]
+        : []),
+      ...(machine.kind === 'winder' && machine.pullTable && !isPullTableUsable(machine.pullTable)
+        ? [{ kind: 'pull-table-unusable' as const, machineId }]
+        : []),
+      ...(machine.kind === 'winder' && machine.dampersAtM?.some((atM) => atM >= machine.freeSpanM)
+        ? [{ kind: 'damper-outside-span' as const, machineId }]
+        : []),
+      ...(machine.kind === 'winder' && machine.knob && machine.knob.least >= machine.knob.most
+        ? [{ kind: 'limits-crossed' as const, machineId, limits: 'knob' as const }]
         : []),
       ...(endsAtMinute > MINUTES_A_DAY
         ? [{ kind: 'day-past-midnight' as const, machineId, endsAtMinute }]

@@ -10,6 +10,7 @@ import {
   wirePerString,
 } from '../winding/index.js';
 import type { Shop } from './shop.js';
+import { whatIsKnown } from './what-is-known.js';
 
 /** A kind of string with what making it takes in this shop. */
 export interface Make {
@@ -54,10 +55,11 @@ export function makeLookUp(shop: Shop, kinds: ReadonlyMap<string, KnownKind>): M
 
 function workOutMake(shop: Shop, spec: StringSpec, recipe: Recipe): Make {
   const seat = shop.seat ? { seat: shop.seat } : {};
+  const known = whatIsKnown(shop);
   const able: AbleMachine[] = [];
   const unable: Make['unable'][number][] = [];
   for (const machine of shop.machines) {
-    const work = stringWork({ machine, recipe, lengthM: spec.lengthM, end: spec.end, ...seat });
+    const work = stringWork({ machine, recipe, lengthM: spec.lengthM, end: spec.end, ...known });
     if (work.ok) able.push({ machine, work: work.value });
     else unable.push({ machine, reasons: work.fault });
   }

@@ -3,6 +3,7 @@ import type { StringSpec } from '../sets/index.js';
 import type { StringStock, WireReserved } from '../stock/index.js';
 import { runMinutes, stringWork, wirePerString } from '../winding/index.js';
 import type { Shop } from './shop.js';
+import { whatIsKnown } from './what-is-known.js';
 
 /** A run that was settled before this plan and is not ended: what it brings, takes and keeps busy is not to be planned again. */
 export interface RunUnderWay {
@@ -69,7 +70,7 @@ export function minutesLeft(run: RunUnderWay, shop: Shop): number {
   const { recipe, spec, quantity, made } = run;
   const machine = shop.machines.find(({ id }) => id === run.machineId);
   const { lengthM, end } = spec;
-  const work = machine && stringWork({ machine, recipe, lengthM, end, ...seatOf(shop) });
+  const work = machine && stringWork({ machine, recipe, lengthM, end, ...whatIsKnown(shop) });
   if (!work?.ok) return 0;
   return runMinutes(work.value, Math.max(0, quantity - made) * (1 + shop.rates.runScrapShare));
 }

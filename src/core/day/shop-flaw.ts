@@ -25,6 +25,9 @@ export type ShopFlaw =
     }
   | { readonly kind: 'limits-crossed'; readonly machineId: string; readonly limits: MachineLimits }
   | { readonly kind: 'dial-table-unusable'; readonly machineId: string }
+  | { readonly kind: 'pull-table-unusable'; readonly machineId: string }
+  /** A damper stands beyond the free span that it is to hold. */
+  | { readonly kind: 'damper-outside-span'; readonly machineId: string }
   /** Work of a day must end by midnight. Minutes after midnight. */
   | { readonly kind: 'day-past-midnight'; readonly machineId: string; readonly endsAtMinute: number };
 
@@ -41,4 +44,4 @@ export type NamedThing =
 
 export type WirePart = 'use' | 'shape' | 'size' | 'alloy';
 
-export type MachineLimits = 'gaugesThou' | 'spindleRpm' | 'coreSizeM' | 'wrapDiameterM' | 'pitchM';
+export type MachineLimits = 'gaugesThou' | 'spindleRpm' | 'coreSizeM' | 'wrapDiameterM' | 'pitchM' | 'knob';

@@ -1,7 +1,7 @@
 import type { CostRates } from '../costing/index.js';
 import type { Catalogue } from '../orders/index.js';
 import type { Bin, Spool, Wire } from '../stock/index.js';
-import type { Machine } from '../winding/index.js';
+import type { Machine, OwnSpread, PastRun } from '../winding/index.js';
 
 /** Everything the shop owns and has settled that a day's work depends on. */
 export interface Shop extends Catalogue {
@@ -15,6 +15,10 @@ export interface Shop extends Catalogue {
   readonly setUpNow: readonly SetUpNow[];
   readonly bins: readonly Bin[];
   readonly rates: CostRates;
+  /** How far its own strings differ, as its last calibration settled it. */
+  readonly spread?: OwnSpread;
+  /** What machines were set to in past runs, newest first; set-up advice leans on them. */
+  readonly record?: readonly PastRun[];
 }
 
 export interface SetUpNow {

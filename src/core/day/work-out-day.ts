@@ -20,6 +20,7 @@ import { readiness } from './readiness.js';
 import { inOrderOfEnd, type RunUnderWay, stringsToCome, wireStillTaken } from './run-under-way.js';
 import { schedule } from './schedule.js';
 import type { Shop } from './shop.js';
+import { whatIsKnown } from './what-is-known.js';
 import { wirePulls } from './wire-pulls.js';
 
 export interface DayTask extends DayBasis {
@@ -165,7 +166,7 @@ export function sheetsOf(task: SheetTask, today: readonly DayRun[]): readonly Se
       lotId: run.lotId,
       quantity: run.quantity,
       ...(before ? { from: before } : {}),
-      ...(shop.seat ? { seat: shop.seat } : {}),
+      ...whatIsKnown(shop),
     });
     invariant(sheet.ok, 'a run is planned only on a machine able to make it');
     return sheet.value;

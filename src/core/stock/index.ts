@@ -20,6 +20,7 @@ export { netEntries, replay } from './ledger-replay.js';
 export type { Consumed, StringOfLot } from './ledger-transfer.js';
 export {
   COMPLAINT_LIFE,
+  DIAL_ROUND_LIFE,
   LIVES,
   ORDER_LIFE,
   PACK_LIFE,

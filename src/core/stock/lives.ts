@@ -101,6 +101,17 @@ export const PLAN_LIFE = lifecycle({
   steps: { supersede: { from: ['in-force'], to: 'superseded' } },
 });
 
+/** A round of measuring a machine's dial, up to the table that it gives. */
+export const DIAL_ROUND_LIFE = lifecycle({
+  of: 'dial-round',
+  initial: 'open',
+  steps: {
+    adopt: { from: ['open'], to: 'adopted' },
+    undo: { from: ['adopted'], to: 'open' },
+    drop: { from: ['open'], to: 'dropped' },
+  },
+});
+
 export const LIVES = {
   spool: SPOOL_LIFE,
   'string-lot': STRING_LOT_LIFE,
@@ -111,4 +122,5 @@ export const LIVES = {
   pack: PACK_LIFE,
   complaint: COMPLAINT_LIFE,
   plan: PLAN_LIFE,
+  'dial-round': DIAL_ROUND_LIFE,
 } as const;

@@ -1,34 +1,60 @@
-import type { CoreWire } from '../string/index.js';
+import { USUAL_TOLERANCE_M } from '../recipes/index.js';
+import type { Construction } from '../string/index.js';
+import { type FirstOffProtocol, firstOffProtocol } from './first-off-protocol.js';
+import {
+  type FirstOffClass,
+  type FirstOffSpreads,
+  firstOffClassOf,
+  firstOffSpreads,
+  type OwnSpread,
+} from './first-off-spreads.js';
 
 /** How the first strings of a run are measured before the rest is made. */
 export interface FirstOff {
+  /** Of all positions together. */
   readonly strings: number;
   /** Along the wound length (of a plain string, the whole), from the end. */
   readonly placesFromEndM: readonly number[];
   /** Turns of the string in the micrometer, at every place. Report least, most and mean. */
   readonly rotationsDeg: readonly number[];
   readonly why: 'hex-corners-and-flats' | 'round-ovality';
+  readonly kind: FirstOffClass;
+  readonly toleranceM: number;
+  readonly spreads: FirstOffSpreads;
+  readonly protocol: FirstOffProtocol;
 }
 
 /**
- * Two strings (one from each position where two run at once), three places, two rotations. A hexagon repeats
- * every 60 degrees, so 0 and 30 show its corners and its flats: their spread is the core's shape, no fault.
- * Round wire is read twice at right angles for ovality. Common practice, no source.
+ * Strings and places as the tolerance and the errors of measurement ask (`firstOffProtocol`), at two rotations: a hexagon
+ * repeats every 60 degrees, so 0 and 30 show its corners and its flats, and their spread is the core's shape, no fault.
+ * Round wire is read twice at right angles for ovality. The rotations are common practice, no source.
  */
 export function firstOffPlan(string: {
-  readonly coreShape: CoreWire['shape'];
+  readonly construction: Construction;
+  readonly positions: 1 | 2;
   readonly fromM: number;
   readonly lengthM: number;
   readonly measureFromEndsM: number;
+  readonly ownSpread?: OwnSpread;
 }): FirstOff {
-  const insetM = Math.min(string.measureFromEndsM, string.lengthM / 4);
-  const hex = string.coreShape === 'hex';
+  const { construction, positions, fromM, lengthM } = string;
+  const kind = firstOffClassOf(construction);
+  const spreads = firstOffSpreads(kind, string.ownSpread);
+  const protocol = firstOffProtocol({ spreads, toleranceM: USUAL_TOLERANCE_M, positions });
+  const insetM = Math.min(string.measureFromEndsM, lengthM / 4);
+  const core = construction.kind === 'plain' ? construction.wire : construction.core;
+  const hex = core.shape === 'hex';
   return {
-    strings: 2,
-    placesFromEndM: [insetM, string.lengthM / 2, string.lengthM - insetM].map(
-      (placeM) => string.fromM + placeM,
-    ),
+    strings: protocol.stringsEach * positions,
+    placesFromEndM: spreadOver(protocol.places, fromM + insetM, fromM + lengthM - insetM),
     rotationsDeg: hex ? [0, 30] : [0, 90],
     why: hex ? 'hex-corners-and-flats' : 'round-ovality',
+    kind,
+    toleranceM: USUAL_TOLERANCE_M,
+    spreads,
+    protocol,
   };
 }
+
+const spreadOver = (places: number, firstM: number, lastM: number): readonly number[] =>
+  Array.from({ length: places }, (_, at) => firstM + ((lastM - firstM) * at) / (places - 1));

@@ -50,6 +50,9 @@ export { PROOF_SHARE, type PullTest, pullTest } from './ends/pull-test.js';
 export { pullsOf, standingChecks, type WrittenCheck } from './ends/standing-checks.js';
 export { pullLeftBehind } from './ends/tail-friction.js';
 export type { FirstOff } from './first-off.js';
+export { type SmallestSample, smallestSample } from './first-off-protocol.js';
+export type { OwnSpread } from './first-off-spreads.js';
+export type { LeanedOn } from './lean-on-runs.js';
 export { CHANGE_KINDS, type ChangeKind, changeKind } from './learn-changes/change-kind.js';
 export { afterCounts, type Gamma, gammaMean } from './learn-changes/gamma-poisson.js';
 export {
@@ -72,6 +75,29 @@ export type {
 } from './machine.js';
 export { machineAble } from './machine-able.js';
 export { type MachineKnob, machineKnob } from './machine-knob.js';
+export {
+  asDialReading,
+  type DialQuantity,
+  type DialReading,
+  type DialValue,
+  dialForPull,
+  dialsToRead,
+  dialTableOf,
+  isPullTableUsable,
+  type MeasuredTable,
+  measuredTable,
+  type NextDial,
+  nextDial,
+  type PullRow,
+  pullAtDial,
+  type ReadOff,
+  type TableDrift,
+  type TurnsToCount,
+  tableDrift,
+  turnsToCount,
+  valueRead,
+  withDialTable,
+} from './measure-dial/index.js';
 export type { PastRun } from './past-run.js';
 export { STARTING_PRACTICE, type WindingPractice } from './practice.js';
 export { pulledWire } from './pulled-wire.js';

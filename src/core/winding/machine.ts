@@ -1,6 +1,7 @@
 import type { Knob } from './dial-in/knob.js';
 import type { EndMaking } from './ends/end-making.js';
 import type { LearnedChanges } from './learn-changes/learned-change.js';
+import type { PullRow } from './measure-dial/dial-for-pull.js';
 
 /** What every place that makes strings has in common. */
 interface Station {
@@ -43,11 +44,15 @@ interface Winder extends Station {
   readonly kind: 'winder';
   /** What is turned to move the diameter; left out where the shop has not written it down. */
   readonly knob?: KnobOnRecord;
+  /** Of a machine whose wrap tension is set by numbers: what they pull, measured with a hanging scale, numbers ascending. */
+  readonly pullTable?: readonly PullRow[];
   readonly spindleRpm: { readonly least: number; readonly most: number };
   /** Fastest that wrap wire may run through the guide. */
   readonly wireSpeedLimitMPerS: number;
   /** Longest free length of core between supports or dampers: what whirls. */
   readonly freeSpanM: number;
+  /** Where dampers hold the core still within that span, m from the head's support; none where left out. */
+  readonly dampersAtM?: readonly number[];
   readonly coreSizeM: { readonly least: number; readonly most: number };
   readonly wrapDiameterM: { readonly least: number; readonly most: number };
   readonly maxLayers: 1 | 2;

@@ -62,10 +62,15 @@ describe('a set-up sheet', () => {
     expect(coarse.unitWeightKgPerM.value).toBeLessThan(fine.unitWeightKgPerM.value);
   });
 
-  it('turns a hexagon by 30 degrees to see corners and flats, at three places of the wound length', () => {
+  it('turns a hexagon by 30 degrees to see corners and flats, at places over the wound length', () => {
     const { firstOff } = sheetOf({});
-    expect(firstOff).toMatchObject({ strings: 2, rotationsDeg: [0, 30], why: 'hex-corners-and-flats' });
-    expect(firstOff.placesFromEndM).toEqual([0.05, 0.485, 0.92].map((placeM) => expect.closeTo(placeM, 12)));
+    expect(firstOff).toMatchObject({ rotationsDeg: [0, 30], why: 'hex-corners-and-flats', kind: 'hex-core' });
+    // Each of the two positions is judged by its own strings.
+    expect(firstOff.strings).toBe(2 * firstOff.protocol.stringsEach);
+    const { places } = firstOff.protocol;
+    expect(firstOff.placesFromEndM).toEqual(
+      Array.from({ length: places }, (_, at) => expect.closeTo(0.05 + (0.87 * at) / (places - 1), 12)),
+    );
     expect(sheetOf({ recipe: bronze36('round') }).firstOff).toMatchObject({
       rotationsDeg: [0, 90],
       why: 'round-ovality',

@@ -13,6 +13,7 @@ import { changeOver } from './change-over.js';
 import type { EndPull } from './ends/end-pull.js';
 import { endSheet } from './ends/end-sheet.js';
 import { firstOffPlan } from './first-off.js';
+import type { OwnSpread } from './first-off-spreads.js';
 import { STARTING_PRACTICE, type WindingPractice } from './practice.js';
 import { runMinutes } from './run-minutes.js';
 import type { SetUpSheet } from './set-up-sheet.js';
@@ -29,6 +30,8 @@ export interface SetUpTask extends Omit<StringJob, 'lengthM' | 'end'> {
   readonly spec: StringSpec;
   /** Good strings wanted. */
   readonly quantity: number;
+  /** How far the shop's own strings differ; usual figures where it has not measured enough. */
+  readonly ownSpread?: OwnSpread;
   /** What stands on the machine; left out where nothing does. */
   readonly from?: SetUpTraits;
   /** Ends of its core wire, or of the plain wire, that were pulled before, the latest last. */
@@ -90,7 +93,7 @@ export function setUp(task: SetUpTask): Result<SetUpSheet, SetUpFault> {
     runMinutes: runMinutes(work, quantity),
     setUpMinutes: change.minutes,
     expectedScrap: change.scrapStrings,
-    firstOff: firstOffFor(recipe, spec, practice),
+    firstOff: firstOffFor(task, practice),
     cautions: cautionsFor(recipe.construction),
     ...looseTail(work, practice),
   });
@@ -112,10 +115,12 @@ function expectedString(
   return { meanDiameterM, caliperDiameterM, unitWeightKgPerM: linearDensityKgPerM };
 }
 
-function firstOffFor(recipe: Recipe, spec: StringSpec, practice: WindingPractice) {
+function firstOffFor({ recipe, spec, machine, ownSpread }: SetUpTask, practice: WindingPractice) {
   const wound = recipe.construction.kind === 'wound';
   return firstOffPlan({
-    coreShape: coreWireOf(recipe).shape,
+    construction: recipe.construction,
+    positions: machine.positions,
+    ...(ownSpread ? { ownSpread } : {}),
     fromM: wound ? practice.bareAtEndM : 0,
     lengthM: wound ? woundLengthM(spec.lengthM, practice) : spec.lengthM,
     measureFromEndsM: practice.measureFromEndsM,

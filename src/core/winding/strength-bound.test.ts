@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bronze36 } from '../../../test/fixtures/winders.js';
 import { stringBody } from '../string/index.js';
+import type { NearFigure } from './near-runs.js';
 import { setPoint } from './set-point.js';
 import { coreBound, wrapBound } from './strength-bound.js';
 
@@ -27,20 +28,42 @@ describe('how hard strength lets a wire be pulled', () => {
 describe('a tension to set', () => {
   const bound = wrapBound({ wireDiameterM: 0.254e-3, alloy: 'phosphor-bronze', gap: 0 })!;
 
-  it('is never a value without a record', () => {
-    const point = setPoint(undefined, bound);
+  const near = (value: number, weight: number): NearFigure => ({
+    run: { machineId: 'servo-1', core: { shape: 'hex', sizeM: 4e-4 }, layers: [] },
+    value,
+    weight,
+  });
+  const runs = (count: number, value: number) => Array.from({ length: count }, () => near(value, 1));
+
+  it('is a guess without a near run: a cautious start well below the bound, and called so', () => {
+    const point = setPoint([], bound);
     expect(point).not.toHaveProperty('value');
-    expect(point).toMatchObject({ kind: 'no-record', upper: bound.upperN });
-    expect(setPoint(undefined, undefined)).toEqual({ kind: 'unknown' });
+    expect(point).toMatchObject({ kind: 'no-record', upper: bound.upperN, startShare: 1, leanedOn: [] });
+    if (point.kind !== 'no-record') throw new Error(point.kind);
+    expect(point.start).toBeCloseTo(0.325 * bound.upperN, 9);
+    expect(setPoint([], undefined)).toEqual({ kind: 'unknown' });
+    // One run that is hardly near moves the guess; it stays one.
+    const moved = setPoint([near(bound.upperN / 2, 0.3)], bound);
+    expect(moved).toMatchObject({ kind: 'no-record', runs: 1 });
+  });
+
+  it('speaks in the number of the machine’s own scale too, where that reaches it', () => {
+    const scale = [
+      { dial: 0, pullN: 0.1 },
+      { dial: 10, pullN: 20 },
+    ];
+    const point = setPoint(runs(200, 8), bound, scale);
+    expect(point).toMatchObject({ dial: expect.closeTo((10 * 7.9) / 19.9, 1) });
+    expect(setPoint(runs(3, 8), bound, [])).not.toHaveProperty('dial');
   });
 
   it('stands beside what the wire bears where there is a record', () => {
-    const point = setPoint({ value: bound.upperN / 2, runs: 3 }, bound);
-    expect(point).toMatchObject({ kind: 'from-record', runs: 3, shareOfBreaking: expect.closeTo(0.5, 12) });
+    const point = setPoint(runs(300, bound.upperN / 2), bound);
+    expect(point).toMatchObject({ kind: 'from-record', runs: 300, shareOfBreaking: expect.closeTo(0.5, 3) });
   });
 
   it('shows a record that the strength table contradicts', () => {
-    const point = setPoint({ value: 2 * bound.upperN, runs: 1 }, bound);
-    expect(point).toMatchObject({ shareOfBreaking: expect.closeTo(2, 12) });
+    const point = setPoint(runs(300, 2 * bound.upperN), bound);
+    expect(point).toMatchObject({ shareOfBreaking: expect.closeTo(2, 1) });
   });
 });

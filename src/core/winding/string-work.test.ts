@@ -91,13 +91,17 @@ describe('what making a string takes', () => {
 
   it('takes tensions and speed from the record of near runs', () => {
     const { coreTension, layers, whirl } = workOf({ machine: SERVO, record: [RECORD] });
-    expect(coreTension).toMatchObject({ kind: 'from-record', value: 40, runs: 1 });
+    // One run leaves a little to the cautious start; it is told how much.
+    if (coreTension?.kind !== 'from-record') throw new Error('a record was expected');
+    const { startShare, value, bound } = coreTension;
+    expect(startShare).toBeCloseTo(0.11, 2);
+    expect(value).toBeCloseTo(40 ** (1 - startShare) * (bound!.upperN / 2) ** startShare, 9);
     expect(layers[0]).toMatchObject({
-      wrapTension: { kind: 'from-record', value: 6, runs: 1 },
+      wrapTension: { kind: 'from-record', value: expect.closeTo(6, 0), runs: 1 },
       spindleRpm: 1500,
       rpmLimitedBy: 'record',
     });
-    expect(whirl).toMatchObject({ assumed: 'record', assumedTensionN: 40 });
+    expect(whirl).toMatchObject({ assumed: 'record', assumedTensionN: coreTension.value });
   });
 
   it('slows the spindle where the recorded core tension lets the core whirl', () => {
@@ -106,7 +110,7 @@ describe('what making a string takes', () => {
     expect(layers[0]!.rpmLimitedBy).toBe('whirl');
     expect(layers[0]!.spindleRpm).toBeLessThan(3000);
     expect(whirl!.marginShare).toBeGreaterThanOrEqual(0.2 - 1e-12);
-    expect(whirl!.leastCoreTensionN).toBeLessThanOrEqual(8);
+    expect(whirl!.leastCoreTensionN).toBeLessThanOrEqual(whirl!.assumedTensionN);
   });
 
   it('bounds no tension and no whirl of a core whose strength nobody knows', () => {

@@ -24,6 +24,8 @@ export interface StringJob {
   readonly seat?: SeatModel;
   /** What the shop's machines were set to before; nothing where not told. */
   readonly record?: readonly PastRun[];
+  /** Lots of the wires that will be taken, by the wire, as far as they are known. */
+  readonly lots?: Readonly<Record<string, string>>;
   readonly practice?: WindingPractice;
 }
 
@@ -67,6 +69,7 @@ export function stringWork(job: StringJob): Result<StringWork, readonly UnableRe
     seat,
     practice,
     record: job.record ?? [],
+    lots: job.lots ?? {},
   });
   if (!wound.ok) return wound;
   const handSeconds = machine.loadSeconds + machine.unloadSeconds;

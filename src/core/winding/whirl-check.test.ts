@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { fastestClearRpm, whirlCheck } from './whirl-check.js';
 
-const SPAN = { freeSpanM: 0.4, woundLengthM: 0.95, bareKgPerM: 1e-3, woundKgPerM: 5e-3, keepOutShare: 0.2 };
+const SPAN = {
+  freeSpanM: 0.4,
+  dampersAtM: [],
+  woundLengthM: 0.95,
+  bareKgPerM: 1e-3,
+  woundKgPerM: 5e-3,
+  keepOutShare: 0.2,
+};
 
 describe('keeping the spindle clear of whirl', () => {
   it('leaves a fifth of the whirl speed free at the heaviest', () => {
@@ -38,5 +45,20 @@ describe('keeping the spindle clear of whirl', () => {
 
   it('comes nearest at the end of a winding that is shorter than the span', () => {
     expect(whirlCheck({ ...SPAN, woundLengthM: 0.3 }, { layer: 0, spindleRpm: 3000 }).nearestAtM).toBe(0.3);
+  });
+
+  it('is held by the dampers that the machine has, part by part', () => {
+    const check = whirlCheck({ ...SPAN, dampersAtM: [0.1] }, { layer: 0, spindleRpm: 3000 });
+    // The longer part, 0.3 m, counts: (3/4)^2 of the tension; it is wound through at the end of the span.
+    expect(check.leastCoreTensionN).toBeCloseTo(12.5 * 0.75 ** 2, 9);
+    expect(check.nearestAtM).toBeCloseTo(0.4, 12);
+    // One more halves that part.
+    expect(check.damperBestAtM).toBeCloseTo(0.25, 9);
+    expect(check.leastCoreTensionDampedN).toBeCloseTo(12.5 * (0.15 / 0.4) ** 2, 9);
+  });
+
+  it('comes nearest where the part that whirls lowest is wound through, long before the end', () => {
+    const check = whirlCheck({ ...SPAN, dampersAtM: [0.25] }, { layer: 0, spindleRpm: 3000 });
+    expect(check.nearestAtM).toBeCloseTo(0.25, 12);
   });
 });

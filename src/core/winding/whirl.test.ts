@@ -78,14 +78,14 @@ describe('the whirl of a turning core', () => {
   it('doubles where a damper holds the middle of an even span, and counts the longer part elsewhere', () => {
     const segments = [{ lengthM: 0.4, linearDensityKgPerM: 5e-3 }];
     const free = whirlHz({ segments, tensionN: 100 });
-    expect(whirlHz({ segments, tensionN: 100, damperAtM: 0.2 })).toBeCloseTo(2 * free, 9);
-    expect(whirlHz({ segments, tensionN: 100, damperAtM: 0.1 })).toBeCloseTo(free * (0.4 / 0.3), 9);
-    expect(whirlHz({ segments, tensionN: 100, damperAtM: 0 })).toBeCloseTo(free, 9);
+    expect(whirlHz({ segments, tensionN: 100, dampersAtM: [0.2] })).toBeCloseTo(2 * free, 9);
+    expect(whirlHz({ segments, tensionN: 100, dampersAtM: [0.1] })).toBeCloseTo(free * (0.4 / 0.3), 9);
+    expect(whirlHz({ segments, tensionN: 100, dampersAtM: [0] })).toBeCloseTo(free, 9);
   });
 
   it('is that of the wound part where a damper stands at the front of the winding', () => {
     const segments = spanWoundTo({ ...HALF_WOUND, frontM: 0.2 });
-    expect(whirlHz({ segments, tensionN: 100, damperAtM: 0.2 })).toBeCloseTo(
+    expect(whirlHz({ segments, tensionN: 100, dampersAtM: [0.2] })).toBeCloseTo(
       Math.sqrt(100 / 5e-3) / (2 * 0.2),
       9,
     );

@@ -16,8 +16,8 @@ export interface SpanSegment {
  * motion (Pruefer's angle, which grows steadily with omega) from one support to the other until it is pi.
  * The core's own bending stiffness is left out: it would raise the frequency a little.
  *
- * A damper at `damperAtM` from the first support holds the core still there and so splits the span; the
- * part that whirls lower counts.
+ * Dampers at `dampersAtM` from the first support hold the core still there and so split the span; the
+ * part that whirls lowest counts.
  *
  * Source: P. M. Morse, Vibration and Sound, 1948, ch. III (string of uneven density); the phase form is
  * H. Pruefer, Mathematische Annalen 95 (1926) 499-518. Both named from memory.
@@ -25,10 +25,10 @@ export interface SpanSegment {
 export function whirlHz(span: {
   readonly segments: readonly SpanSegment[];
   readonly tensionN: number;
-  readonly damperAtM?: number;
+  readonly dampersAtM?: readonly number[];
 }): number {
   invariant(span.tensionN > 0, 'a span whirls only under tension');
-  const parts = splitAt(span.segments, span.damperAtM);
+  const parts = partsOfSpan(span.segments, span.dampersAtM);
   invariant(parts.length > 0, 'a span has a length');
   return Math.min(...parts.map((segments) => undampedWhirlHz(segments, span.tensionN)));
 }
@@ -91,21 +91,21 @@ function acrossJoint(phase: number, ratio: number): number {
   return halfTurns + Math.atan(ratio * Math.tan(phase - halfTurns));
 }
 
-function splitAt(
+/** What lies between supports and dampers, one part after the other, each of its own stretches of core. */
+export function partsOfSpan(
   segments: readonly SpanSegment[],
-  atM: number | undefined,
+  dampersAtM: readonly number[] = [],
 ): readonly (readonly SpanSegment[])[] {
-  if (atM === undefined) return [segments.filter(({ lengthM }) => lengthM > 0)];
-  const before: SpanSegment[] = [];
-  const after: SpanSegment[] = [];
+  const lengthM = segments.reduce((sum, segment) => sum + segment.lengthM, 0);
+  const ends = [...dampersAtM.filter((atM) => atM > 0 && atM < lengthM).toSorted((a, b) => a - b), lengthM];
+  return ends.map((endM, at) => between(segments, ends[at - 1] ?? 0, endM)).filter((part) => part.length > 0);
+}
+
+function between(segments: readonly SpanSegment[], fromM: number, toM: number): readonly SpanSegment[] {
   let startM = 0;
-  for (const segment of segments) {
-    const beforeM = Math.max(0, Math.min(segment.lengthM, atM - startM));
-    before.push({ ...segment, lengthM: beforeM });
-    after.push({ ...segment, lengthM: segment.lengthM - beforeM });
-    startM += segment.lengthM;
-  }
-  return [before, after]
-    .map((part) => part.filter(({ lengthM }) => lengthM > 0))
-    .filter((part) => part.length > 0);
+  return segments.flatMap(({ lengthM, linearDensityKgPerM }) => {
+    const insideM = Math.min(toM, startM + lengthM) - Math.max(fromM, startM);
+    startM += lengthM;
+    return insideM > 0 ? [{ lengthM: insideM, linearDensityKgPerM }] : [];
+  });
 }

@@ -4,7 +4,8 @@ import type { Recipe } from '../recipes/index.js';
 import type { StringBody, WoundLayer, WrapLayer } from '../string/index.js';
 import type { DriveSetting } from './drive-for-pitch.js';
 import type { WindingMachine } from './machine.js';
-import { type PastRun, recordedSpindleRpm, recordedWrapTension } from './past-run.js';
+import { nearMean, nearSpindleRpm, nearWrapTensions, type RunAhead } from './near-runs.js';
+import type { PastRun } from './past-run.js';
 import type { WindingPractice } from './practice.js';
 import { pulledWire } from './pulled-wire.js';
 import { type SetPoint, setPoint } from './set-point.js';
@@ -31,6 +32,8 @@ export interface WindingFrame {
   readonly coreTension: SetPoint;
   readonly practice: WindingPractice;
   readonly record: readonly PastRun[];
+  /** Lots of the wires that will be taken, by the wire, as far as they are known. */
+  readonly lots: Readonly<Record<string, string>>;
 }
 
 /** One layer: its wire, its speed, and how near the core comes to whirling while it is laid on. */
@@ -44,7 +47,8 @@ export function windLayer(
   const geometry = frame.body.layers[index]!;
   const span = whirlingSpan(frame, index);
   const tension = tensionForWhirl(frame.coreTension);
-  const recordRpm = recordedSpindleRpm(record, machine.id, { layer, index })?.value;
+  const ahead = aheadOf(frame, frame.recipe.wrapWireIds[index]);
+  const recordRpm = nearMean(nearSpindleRpm(record, ahead, { layer, index }));
   const speed = spindleSpeed({
     machineRpm: machine.spindleRpm,
     wireSpeedLimitMPerS: machine.wireSpeedLimitMPerS,
@@ -66,6 +70,19 @@ export function windLayer(
   });
 }
 
+/** The run to be set up, as past ones are near to it, for one of its wires. */
+export function aheadOf(
+  {
+    machine,
+    recipe,
+    lots,
+  }: Pick<WindingFrame, 'recipe' | 'lots'> & { readonly machine: { readonly id: string } },
+  wireId: string | undefined,
+): RunAhead {
+  const lot = wireId === undefined ? undefined : lots[wireId];
+  return { machineId: machine.id, recipeId: recipe.id, ...(lot === undefined ? {} : { lot }) };
+}
+
 /** Turns N = L_w / p, traverse speed v = n p, time N / n. */
 function turning(geometry: WoundLayer, lengthM: number, spindleRpm: number) {
   const { wrapPitchM, leadAngleRad } = geometry;
@@ -84,7 +101,9 @@ function turning(geometry: WoundLayer, lengthM: number, spindleRpm: number) {
 function wireAndTension(frame: WindingFrame, layer: WrapLayer, index: number) {
   const { recipe, body, lengthM, practice, record, machine } = frame;
   const wire = wrapUses(recipe, body, { lengthM, practice })[index]!;
-  const wrapTension = setPoint(recordedWrapTension(record, machine.id, { layer, index }), wrapBound(layer));
+  const ahead = aheadOf(frame, recipe.wrapWireIds[index]);
+  const near = nearWrapTensions(record, ahead, { layer, index });
+  const wrapTension = setPoint(near, wrapBound(layer), machine.pullTable);
   return {
     wireId: wire.wireId,
     wireDiameterM: layer.wireDiameterM,
@@ -101,6 +120,7 @@ function whirlingSpan({ machine, body, practice, lengthM }: WindingFrame, index:
   const bareKgPerM = body.coreMassKgPerM + below;
   return {
     freeSpanM: machine.freeSpanM,
+    dampersAtM: machine.dampersAtM ?? [],
     woundLengthM: woundLengthM(lengthM, practice),
     bareKgPerM,
     woundKgPerM: bareKgPerM + body.layers[index]!.massKgPerM,

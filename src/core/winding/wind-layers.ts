@@ -9,14 +9,15 @@ import {
 } from '../string/index.js';
 import { type DriveSetting, driveForPitch } from './drive-for-pitch.js';
 import type { Machine, WindingMachine } from './machine.js';
-import { type PastRun, recordedCoreTension } from './past-run.js';
+import { nearCoreTensions } from './near-runs.js';
+import type { PastRun } from './past-run.js';
 import type { WindingPractice } from './practice.js';
 import { type SetPoint, setPoint } from './set-point.js';
 import type { LayerSetUp } from './set-up-sheet.js';
 import { coreBound } from './strength-bound.js';
 import type { UnableReason } from './unable.js';
 import type { WhirlCheck } from './whirl-check.js';
-import { windLayer } from './wind-layer.js';
+import { aheadOf, windLayer } from './wind-layer.js';
 
 interface WindingTask {
   readonly machine: Machine;
@@ -27,6 +28,7 @@ interface WindingTask {
   readonly seat: SeatModel;
   readonly practice: WindingPractice;
   readonly record: readonly PastRun[];
+  readonly lots: Readonly<Record<string, string>>;
 }
 
 interface WoundString {
@@ -49,7 +51,7 @@ export function windLayers(task: WindingTask): Result<WoundString, readonly Unab
   const woundBody = stringBody(asWound, task.seat);
   invariant(woundBody.ok, 'a sound string stays sound when its turns move apart');
   const coreTension = setPoint(
-    recordedCoreTension(task.record, machine.id, construction.core),
+    nearCoreTensions(task.record, aheadOf({ ...task, machine }, recipe.coreWireId), construction.core),
     coreBound(woundBody.value),
   );
   const frame = { ...task, machine, body: woundBody.value, coreTension };

@@ -115,7 +115,7 @@ const APPEND_ONLY = [
  * a page costs the same at the end of ten years as on the first day; the last two answer searches without touching
  * the records themselves.
  */
-async function createRecords(
+export async function createRecords(
   trx: Transaction<unknown>,
   { text, whole, real, tableEnd }: Dialect,
   [table, keys]: (typeof RECORD_TABLES)[number],

@@ -30,6 +30,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'measurements',
   'end-checks',
   'machine',
+  'dial-round',
   'run',
   'spool',
   'wire',

@@ -130,6 +130,26 @@ export const SPOOL_WORDS = wordsIn({
   },
 });
 
+/** What a machine is really set to for a run. */
+export const SETTINGS_WORDS = wordsIn({
+  en: {
+    title: 'What it is set to',
+    lead: 'Written down once the strings are good, it tells later runs where to begin. What is left empty is not said.',
+    written: 'Written down. What is changed here is written anew.',
+    core: 'Core tension, N',
+    tension: (layer: number | undefined) =>
+      layer === undefined ? 'Wrap tension, N' : `Tension of layer ${layer}, N`,
+    number: (layer: number | undefined) =>
+      layer === undefined
+        ? 'Wrap tension, number on the scale'
+        : `Tension of layer ${layer}, number on the scale`,
+    rpm: (layer: number | undefined) =>
+      layer === undefined ? 'Spindle, turns a minute' : `Spindle for layer ${layer}, turns a minute`,
+    write: 'Write it down',
+    entered: 'What the machine is set to',
+  },
+});
+
 /** Trial strings and their measurements. */
 export const STRINGS_WORDS = wordsIn({
   en: {

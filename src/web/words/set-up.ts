@@ -9,6 +9,11 @@ export const SET_UP_WORDS = wordsIn({
     wrapLayer: (layer: number, of: number) => `Wrap layer ${layer} of ${of}`,
     titled: (what: string, wire: string, size: string) => `${what}: ${wire}, ${size}`,
     wrapTension: 'Wrap tension',
+    leansOn: 'Leans on these runs:',
+    aRun: 'a run',
+    runTold: (date: string | undefined, machine: string, share: string) =>
+      `${date === undefined ? '' : ` of ${date}`} on ${machine}, ${share}`,
+    moreRuns: (count: number) => (count === 1 ? 'and 1 more' : `and ${count} more`),
     woundLength: 'Wound length',
     wirePerString: 'Wire a string, tails included',
     amount: (metres: string, weight: string) => `${metres}, ${weight}`,

@@ -21,7 +21,9 @@ export const recalibrate = useCase(definition, async (work, { settingsId, expect
   const shop = await shopCalibration(work.tx);
   if (shop.strings.length === 0) refuse({ code: 'calibration.nothing-measured' });
   const seat = calibratedSeat(shop.calibration, USUAL_TOLERANCE_M) as NonNullable<typeof settled.body.seat>;
-  const body = { ...settled.body, seat };
+  const { noise, noiseDegrees } = shop.calibration;
+  const spread = { stringM: noise.stringM, degrees: noiseDegrees };
+  const body = { ...settled.body, seat, spread };
   const settings = await saveRecord(work, 'settings', { id: settled.id, expectedVersion, body });
   return succeed({ settings, recipes: await stepped(work, shop, recipes) });
 });

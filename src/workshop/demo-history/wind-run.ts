@@ -22,6 +22,7 @@ import { closeRun } from '../production/close-run.js';
 import { planRun } from '../production/plan-run.js';
 import { recordMeasurements } from '../production/record-measurements.js';
 import { recordTally } from '../production/record-tally.js';
+import { recordRunSettings } from '../production/run-settings.js';
 import { startRun } from '../production/start-run.js';
 import { judgeTrialString, recordTrialString } from '../production/trial-strings.js';
 import type { Act, HistoryDay, InHand } from './act.js';
@@ -29,6 +30,7 @@ import type { RunToWind } from './choose-runs.js';
 import { checkEnds } from './end-checks.js';
 import { type HistoryBook, keepLot } from './history-book.js';
 import { tryRecipe } from './recipe-trials.js';
+import { settingsWrittenDown } from './settings-written-down.js';
 import { spoolsAtClose, spoolsBack, takeFromSpools, useUpRemnants } from './spools-of-run.js';
 
 /** A run as it goes on: what its acts hand on to one another. */
@@ -117,6 +119,7 @@ export function actsOfBeginning(day: HistoryDay, hand: RunInHand, startMinute: n
     ...Array.from({ length: trials }, (_, trial) =>
       at(startMinute + setUp + 7 * trial, (shop) => tryString(shop, day, hand)),
     ),
+    ...(isWound ? [at(startMinute + setUp + 13, (shop) => writeSettings(shop, hand))] : []),
     at(startMinute + setUp + 14 + windMinutes(run) / 2, (shop) => check(shop, day, hand)),
   ];
 }
@@ -174,6 +177,18 @@ async function tryString(shop: InHand, day: HistoryDay, hand: RunInHand): Promis
   if (verdict === 'scrap') hand.trialsScrapped++;
   await ask(judgeTrialString, { trialStringId: id, runId: hand.runId, verdict });
   if (Math.abs(offM) > LEFT_ALONE_M) hand.settingM -= offM * (RESPONSE[hand.run.machine] ?? 1);
+}
+
+/** Some winders write down what the machine is set to. From chance of its own, so that all else goes as it would. */
+async function writeSettings({ ask }: InHand, hand: RunInHand): Promise<void> {
+  const settings = settingsWrittenDown(hand.run, hand.name);
+  if (!settings) return;
+  const { version } = await ask(recordRunSettings, {
+    runId: hand.runId,
+    expectedVersion: hand.version,
+    ...settings,
+  });
+  hand.version = version;
 }
 
 /** One of the running strings, measured and weighed. */

@@ -9,6 +9,7 @@ import { type LotRecord, refuseOtherKind } from '../stock/strings-in-bin.js';
 import { useCase, type Work } from '../use-case.js';
 import { recipeOfRun } from './recipe-of-run.js';
 import { refuseNotLive } from './refuse-not-live.js';
+import { settingsAtClose } from './run-settings.js';
 import { workOf } from './run-work.js';
 import { spoolsAtEnd, takenOffBefore } from './spools-at-end.js';
 import { takeOff, type WireUsed } from './take-off.js';
@@ -27,6 +28,7 @@ export const closeRun = useCase(definition, async (work, input) => {
   const bin = await needRecord(tx, 'bin', input.binId);
   refuseOtherKind(bin, run.body.stringKey);
 
+  const settled = await settingsAtClose(work, run);
   const wire: WireUsed[] = [];
   for (const taken of await takenAtClose(work, run, input)) wire.push(await takeOff(work, run, taken, input));
   const lot = input.good > 0 ? await newLot(work, run, input) : undefined;
@@ -36,6 +38,7 @@ export const closeRun = useCase(definition, async (work, input) => {
 
   const body = {
     ...run.body,
+    ...settled,
     spoolIds: [],
     ...(lot ? { lotId: lot.id } : {}),
     goodCount: good,

@@ -9,6 +9,7 @@ import { planRun } from './plan-run.js';
 import { recordEndChecks } from './record-end-checks.js';
 import { recordMeasurements } from './record-measurements.js';
 import { recordTally } from './record-tally.js';
+import { recordRunSettings } from './run-settings.js';
 import { saveRecipe } from './save-recipe.js';
 import { startRun } from './start-run.js';
 import { stepRecipe } from './step-recipe.js';
@@ -24,6 +25,7 @@ export const PRODUCTION_USE_CASES: readonly AnyUseCase[] = [
   pauseRun,
   resumeRun,
   changeSpool,
+  recordRunSettings,
   recordTrialString,
   judgeTrialString,
   recordMeasurements,

@@ -3,6 +3,7 @@ import type { ReadTransaction } from '../../store/index.js';
 import { seatByMachine } from '../calibration/seat-by-machine.js';
 import { refuse } from '../refusal.js';
 import { machinesLearned } from '../set-ups/machines-learned.js';
+import { pastRuns } from './past-runs.js';
 import { setUpNow } from './set-up-now.js';
 import { shelf } from './shelf.js';
 import { asWire, byName, type NameIndex, recipesOf } from './shop-parts.js';
@@ -40,13 +41,16 @@ export async function shopBook(tx: ReadTransaction): Promise<ShopBook> {
     recipe: byName(recipes),
     bin: byName(bins),
   };
-  const { name, invented, rules, rates, seat } = settled.body;
+  const { name, invented, rules, rates, seat, spread } = settled.body;
+  const record = await pastRuns(tx, records);
   const shop: Shop = {
     name,
     invented,
     rules,
     rates,
     ...(seat ? { seat: seatByMachine(seat, records.machine.nameOf) } : {}),
+    ...(spread ? { spread } : {}),
+    ...(record.length > 0 ? { record } : {}),
     wires: wires.map(asWire),
     machines: await machinesLearned(tx, { machines, recipes: everyRecipe, wire: records.wire }),
     recipes: recipesOf(recipes, records.wire),

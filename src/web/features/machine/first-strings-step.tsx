@@ -19,6 +19,7 @@ import { Measuring } from './measuring.js';
 import { MicrometerFields, useMicrometer } from './micrometer-fields.js';
 import type { Trial } from './run-count.js';
 import { RunningCheck } from './running-check.js';
+import { SettingsPart } from './settings-part.js';
 import { StringsTable } from './strings-table.js';
 import { cellsOf } from './trial-readings.js';
 import { UndoStep } from './undo-step.js';
@@ -103,6 +104,9 @@ export function FirstStringsStep({ book, sheet, view, onOn }: FirstStringsStepPr
             {words.goOn}
           </Button>
         </div>
+      )}
+      {isLive && sheet.layers.length > 0 && (
+        <SettingsPart run={run} sheet={sheet} isInNumbers={dialIn?.unit === ''} />
       )}
       {isLive && (
         <RunningCheck

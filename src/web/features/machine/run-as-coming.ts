@@ -22,6 +22,11 @@ function bodyAfter(run: Run, entry: QueuedEntry): Pick<Run, 'state' | 'body'> | 
     return { state: 'running', body: { ...body, spoolIds: entry.input.spoolIds, startedAt: entry.at } };
   if (isOf(entry, 'pause-run') && isNext(entry.input)) return { state: 'paused', body };
   if (isOf(entry, 'resume-run') && isNext(entry.input)) return { state: 'running', body };
+  if (isOf(entry, 'record-run-settings') && isNext(entry.input)) {
+    const { runId: _, expectedVersion: __, ...setTo } = entry.input;
+    const said = { lots: [], how: 'written-down' as const, at: entry.at, by: `person/${entry.by.id}` };
+    return { state: run.state, body: { ...body, settings: { ...setTo, ...said } } };
+  }
   if (isOf(entry, 'change-spool') && isNext(entry.input)) {
     const { oldSpoolId, newSpoolId } = entry.input;
     const spoolIds = body.spoolIds.map((id) => (id === oldSpoolId ? newSpoolId : id));

@@ -82,10 +82,8 @@ describe('the close', () => {
 
 describe('the readings of a trial string', () => {
   const cells = cellsOf({
-    strings: 2,
     placesFromEndM: [0.05, 0.5],
     rotationsDeg: [0, 30],
-    why: 'hex-corners-and-flats',
   });
   const reading = (placeM: number, rotationDeg: number, value: number) => ({
     quantity: 'diameter' as const,

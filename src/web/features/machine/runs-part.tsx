@@ -3,11 +3,12 @@ import { useState } from 'react';
 import { stringKeyInWords } from '../../../contract/index.js';
 import { type RecordOf, useAllRecords } from '../../api/use-records.js';
 import { Asked } from '../../parts/asked.js';
-import { Button } from '../../parts/button.js';
+import { Button, buttonClass } from '../../parts/button.js';
 import { Empty } from '../../parts/empty.js';
 import styles from '../../parts/floor.module.css';
 import { RoomTitle } from '../../parts/room-title.js';
 import { useFigures } from '../../sight/figures.js';
+import { DIAL_ROUND_WORDS } from '../../words/dial-round.js';
 import { useWords } from '../../words/language.js';
 import { MACHINE_WORDS } from '../../words/machine.js';
 import { CoresList } from '../ends/cores-list.js';
@@ -27,6 +28,7 @@ const SHOWN = 6;
 /** What runs here, what is next, what comes after. */
 export function RunsPart({ machine, onOther }: RunsPartProps) {
   const words = useWords(MACHINE_WORDS);
+  const dialWords = useWords(DIAL_ROUND_WORDS);
   const { question, runs } = useRunsHere(machine.id);
   const plans = (useAllRecords('plan', { state: 'in-force' }).data ?? []).map(({ body }) => body);
   const [showsAll, setShowsAll] = useState(false);
@@ -39,6 +41,11 @@ export function RunsPart({ machine, onOther }: RunsPartProps) {
         </div>
         <div className={styles.doing}>
           <PracticeDoor />
+          {machine.body.kind === 'winder' && (
+            <Link to="/machine/dial" search={{ machine: machine.id }} className={buttonClass()}>
+              {machine.body.drive === 'gear' ? dialWords.door : dialWords.doorPull}
+            </Link>
+          )}
           <Button onClick={onOther}>{words.otherMachine}</Button>
         </div>
       </header>

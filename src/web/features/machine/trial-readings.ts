@@ -13,8 +13,11 @@ export interface Reading {
   readonly rotationDeg?: number | null;
 }
 
+/** What of the sheet says where a string is measured. */
+type Measured = Pick<FirstOff, 'placesFromEndM' | 'rotationsDeg'>;
+
 /** All readings of one string, in the order in which the hand goes along it. */
-export const cellsOf = ({ placesFromEndM, rotationsDeg }: FirstOff): readonly Cell[] => [
+export const cellsOf = ({ placesFromEndM, rotationsDeg }: Measured): readonly Cell[] => [
   ...placesFromEndM.flatMap((placeM) =>
     rotationsDeg.map((rotationDeg) => ({ quantity: 'diameter', placeM, rotationDeg }) as const),
   ),
@@ -40,7 +43,7 @@ function alongTheString(one: Cell, other: Cell): number {
 }
 
 /** A check between: the middle place, all turns. */
-export function cellsOfCheck({ placesFromEndM, rotationsDeg }: FirstOff): readonly Cell[] {
+export function cellsOfCheck({ placesFromEndM, rotationsDeg }: Measured): readonly Cell[] {
   const placeM = placesFromEndM[Math.floor(placesFromEndM.length / 2)] ?? 0;
   return rotationsDeg.map((rotationDeg) => ({ quantity: 'diameter', placeM, rotationDeg }));
 }

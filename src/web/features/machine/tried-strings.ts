@@ -10,7 +10,7 @@ import type { RunReading } from './use-run-book.js';
 export function triedStrings(
   trials: readonly Trial[],
   readings: readonly RunReading[],
-  firstOff: FirstOff,
+  firstOff: Pick<FirstOff, 'placesFromEndM' | 'rotationsDeg'>,
 ): { readonly strings: readonly TriedString[]; readonly toMeasure: ReadonlySet<number> } {
   const toMeasure = new Set<number>();
   const strings = trials.map((trial): TriedString => {

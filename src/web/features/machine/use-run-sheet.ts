@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { ShopView } from '../../../contract/index.js';
+import { whatIsKnown } from '../../../core/day/index.js';
 import { type SetUpSheet, setUp, traitsOf, type UnableReason } from '../../../core/winding/index.js';
 import type { RecordOf } from '../../api/use-records.js';
 
@@ -28,7 +29,7 @@ export function useRunSheet(run: RecordOf<'run'>, { shop, ids }: ShopView): RunS
       spec,
       quantity,
       ...from,
-      ...(shop.seat ? { seat: shop.seat } : {}),
+      ...whatIsKnown(shop),
     });
     return made.ok
       ? { kind: 'sheet', sheet: made.value, recipeVersion: recipe.version }

@@ -14,6 +14,7 @@ import { sectionOf } from '../../parts/section/section-of.js';
 import { sectionInWords } from '../../parts/section/section-words.js';
 import { useWords } from '../../words/language.js';
 import { SET_UP_WORDS } from '../../words/set-up.js';
+import { LeanedOn } from './leaned-on.js';
 import styles from './set-up.module.css';
 
 interface CorePartProps {
@@ -48,7 +49,10 @@ export function CorePart({ sheet, made }: CorePartProps) {
           {sheet.coreTension && (
             <div className={styles.across}>
               <dt>{words.coreTension}</dt>
-              <dd>{setPointInWords(sheet.coreTension)}</dd>
+              <dd>
+                {setPointInWords(sheet.coreTension)}
+                <LeanedOn point={sheet.coreTension} />
+              </dd>
             </div>
           )}
           {sheet.whirl && (

@@ -1,4 +1,4 @@
-import { firstOffInWords } from '../../../contract/index.js';
+import { firstOffInWords, protocolInWords } from '../../../contract/index.js';
 import { formatMillimetres } from '../../../core/units/index.js';
 import type { SetUpSheet } from '../../../core/winding/index.js';
 import { Sideways } from '../../parts/sideways.js';
@@ -14,6 +14,7 @@ export function FirstOffPart({ sheet }: { readonly sheet: SetUpSheet }) {
   return (
     <section aria-labelledby="first-off" className={styles.part}>
       <h2 id="first-off">{words.measureFirst(strings, placesFromEndM.length, rotationsDeg.length)}</h2>
+      <p>{protocolInWords(sheet.firstOff)}</p>
       <p>{firstOffInWords(why)}</p>
       <Sideways label={words.readings}>
         <table className={styles.readings}>

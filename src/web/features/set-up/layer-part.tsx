@@ -2,6 +2,7 @@ import { lengthInBoth, metres, setPointInWords, sizeInBoth, weight } from '../..
 import type { SetUpSheet } from '../../../core/winding/index.js';
 import { useWords } from '../../words/language.js';
 import { SET_UP_WORDS } from '../../words/set-up.js';
+import { LeanedOn } from './leaned-on.js';
 import styles from './set-up.module.css';
 import { hugeFigures } from './sheet-figures.js';
 
@@ -30,7 +31,10 @@ export function LayerPart({ sheet, at }: { readonly sheet: SetUpSheet; readonly 
       <dl className={styles.facts}>
         <div className={styles.across}>
           <dt>{words.wrapTension}</dt>
-          <dd>{setPointInWords(layer.wrapTension)}</dd>
+          <dd>
+            {setPointInWords(layer.wrapTension)}
+            <LeanedOn point={layer.wrapTension} />
+          </dd>
         </div>
         <div>
           <dt>{words.woundLength}</dt>

@@ -2,7 +2,8 @@ import { type DialRow, dialFit } from '../../../core/winding/index.js';
 import desk from '../../parts/desk.module.css';
 import { Picture } from '../../parts/picture.js';
 import plot from '../../parts/plot.module.css';
-import { plotScale, tickDecimals } from '../../parts/plot-scale.js';
+import { PlotAxes } from '../../parts/plot-axes.js';
+import { plotScale } from '../../parts/plot-scale.js';
 import { type SheetColumn, SheetTable } from '../../parts/sheet-table.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
@@ -77,7 +78,13 @@ function CurvePlot({ rows, curve }: CurveProps) {
       )}
       className={`${plot.plot} ${plot.bounded}`}
     >
-      <Axes xs={xs} ys={ys} height={CURVE.height} bottom={CURVE.bottom} up={words.axisTraverse} />
+      <PlotAxes
+        xs={xs}
+        ys={ys}
+        frame={{ ...PLOT, ...CURVE }}
+        across={words.axisDial}
+        up={words.axisTraverse}
+      />
       <path
         d={curve.points
           .map(
@@ -113,7 +120,7 @@ function OffPlot({ curve: { points, residuals } }: { readonly curve: DialCurve }
       aria-label={words.residualName(figures.number(worst.offM * 1e6, 2), String(worst.dial))}
       className={`${plot.plot} ${plot.bounded}`}
     >
-      <Axes xs={xs} ys={ys} height={OFF.height} bottom={OFF.bottom} up={words.axisOff} />
+      <PlotAxes xs={xs} ys={ys} frame={{ ...PLOT, ...OFF }} across={words.axisDial} up={words.axisOff} />
       <path d={`M${PLOT.left} ${ys.place(0)}H${PLOT.width - PLOT.right}`} className={styles.zero} />
       {residuals.map(({ dial, offM }) => (
         <g key={dial}>
@@ -133,43 +140,6 @@ const acrossScale = (rows: readonly { readonly dial: number }[]) =>
     rows.map(({ dial }) => dial),
     [PLOT.left, PLOT.width - PLOT.right],
   );
-
-interface AxesProps {
-  readonly xs: ReturnType<typeof plotScale>;
-  readonly ys: ReturnType<typeof plotScale>;
-  readonly height: number;
-  readonly bottom: number;
-  readonly up: string;
-}
-
-function Axes({ xs, ys, height, bottom, up }: AxesProps) {
-  const { machine: words } = useWords(SHOP_WORDS);
-  const figures = useFigures();
-  const floor = height - bottom;
-  return (
-    <g className={plot.axes}>
-      {xs.ticks.map((tick) => (
-        <text key={tick} x={xs.place(tick)} y={floor + 16} textAnchor="middle">
-          {figures.number(tick, tickDecimals(xs.ticks))}
-        </text>
-      ))}
-      {ys.ticks.map((tick) => (
-        <g key={tick}>
-          <path d={`M${PLOT.left} ${ys.place(tick)}H${PLOT.width - PLOT.right}`} />
-          <text x={PLOT.left - 8} y={ys.place(tick) + 4} textAnchor="end">
-            {figures.number(tick, tickDecimals(ys.ticks))}
-          </text>
-        </g>
-      ))}
-      <text x={PLOT.width - PLOT.right} y={height - 4} textAnchor="end" className={plot.name}>
-        {words.axisDial}
-      </text>
-      <text x={PLOT.left} y={14} className={plot.name}>
-        {up}
-      </text>
-    </g>
-  );
-}
 
 function DialTable({ rows, curve }: CurveProps) {
   const { machine: words } = useWords(SHOP_WORDS);

@@ -10,6 +10,7 @@ import { useWords } from '../../words/language.js';
 import { SHOP_WORDS } from '../../words/shop.js';
 import { PullsPart } from '../ends/pulls-part.js';
 import { CautionReadingsPart } from './caution-readings-part.js';
+import { DialDoors } from './dial-doors.js';
 import { DialPlot } from './dial-plot.js';
 import { RecordsList } from './form/records-list.js';
 import { SetUpsPart } from './set-ups-part.js';
@@ -60,6 +61,9 @@ export function MachinesPart() {
         below={(body, record) => (
           <>
             {body?.kind === 'winder' && body.drive === 'gear' && <DialPlot rows={body.dialTable} />}
+            {body?.kind === 'winder' && record && (
+              <DialDoors machineId={record.id} isGear={body.drive === 'gear'} />
+            )}
             {body?.kind === 'winder' && record && (
               <WearPart machineId={record.id} machineName={record.body.name} isGear={body.drive === 'gear'} />
             )}

@@ -1,8 +1,15 @@
 import type { BodyOf } from '../../../contract/index.js';
 import type { SHOP_WORDS } from '../../words/shop.js';
 import type { FieldSpec } from './form/form-spec.js';
-import { readDialRows, writeDialRows } from './form/list-texts.js';
-import { figure, millimetres, thou } from './form/rules.js';
+import {
+  readDialRows,
+  readPlaces,
+  readPullRows,
+  writeDialRows,
+  writePlaces,
+  writePullRows,
+} from './form/list-texts.js';
+import { figure, millimetres, percent, thou } from './form/rules.js';
 
 type MachineBody = BodyOf<'machine'>;
 type Words = (typeof SHOP_WORDS)['en'];
@@ -15,6 +22,7 @@ export function specsOfMachine(body: MachineBody, words: Words): readonly FieldS
     ...common,
     ...winderSpecs(words),
     ...(body.drive === 'gear' ? gearSpecs(words) : servoSpecs(words)),
+    ...knobSpecs(words),
   ];
 }
 
@@ -107,6 +115,13 @@ function winderSpecs({ machine: { groups, fields } }: Words): readonly FieldSpec
     { ...amount('spindleRpm.most', fields.rpmMost, figure(10, 100_000)), group: groups.drive },
     { ...amount('wireSpeedLimitMPerS', fields.wireSpeed, figure(0.01, 100)), group: groups.drive },
     { ...amount('freeSpanM', fields.freeSpan, millimetres(10, 5000)), group: groups.drive },
+    {
+      path: 'dampersAtM',
+      label: fields.dampers,
+      hint: fields.dampersHint,
+      group: groups.drive,
+      kind: { type: 'list', read: readPlaces, write: writePlaces, optional: true },
+    },
   ];
 }
 
@@ -139,6 +154,54 @@ const gearSpecs = ({ machine: { groups, fields, dialHint } }: Words): readonly F
     kind: { type: 'list', read: readDialRows, write: writeDialRows },
   },
 ];
+
+/** All of the knob is said or nothing. */
+function knobSpecs({ machine: { groups, fields, knobHint, pullHint } }: Words): readonly FieldSpec[] {
+  const group = groups.knob;
+  const amount = (path: string, label: string, rule = figure(0, 1e6)): FieldSpec => ({
+    path: `knob.${path}`,
+    label,
+    group,
+    together: 'knob',
+    kind: { type: 'amount', rule, optional: true },
+  });
+  return [
+    {
+      path: 'knob.unit',
+      together: 'knob',
+      label: fields.knobUnit,
+      hint: knobHint,
+      group,
+      kind: {
+        type: 'choice',
+        optional: true,
+        options: [
+          { value: 'N', label: fields.knobNewtons },
+          { value: 'numbers', label: fields.knobNumbers, means: '' },
+        ],
+      },
+    },
+    amount('least', fields.knobLeast, figure(-1e6, 1e6)),
+    amount('most', fields.knobMost, figure(-1e6, 1e6)),
+    amount('step', fields.knobStep, figure(1e-6, 1e6)),
+    amount('deadBand', fields.knobDeadBand),
+    amount('backlash', fields.knobBacklash),
+    amount('responseMPerUnit', fields.knobResponse, {
+      units: { µm: 1e-6, mm: 0.001, thou: 25.4e-6 },
+      bare: 'µm',
+      least: -0.001,
+      most: 0.001,
+    }),
+    amount('roughness', fields.knobRoughness, percent(0, 100)),
+    {
+      path: 'pullTable',
+      label: fields.pullTable,
+      hint: pullHint,
+      group,
+      kind: { type: 'list', read: readPullRows, write: writePullRows, optional: true },
+    },
+  ];
+}
 
 const ONE_OR_TWO = [
   { value: '1', label: '1' },

@@ -4,6 +4,8 @@ import { type AmountRule, readAmount } from '../../../parts/read-amount.js';
 export interface Option {
   readonly value: string;
   readonly label: string;
+  /** What is kept for it, where that is not its value. */
+  readonly means?: string;
 }
 
 /** What stands in a field of a form, and how it becomes a value of the record. */
@@ -32,6 +34,8 @@ export interface FieldSpec {
   readonly label: string;
   readonly hint?: string;
   readonly kind: FieldKind;
+  /** Fields of one name are filled in all or none. */
+  readonly together?: string;
   /** The heading that it stands under. */
   readonly group: string;
 }
@@ -58,9 +62,12 @@ export function readForm<Body extends object>(
 ): ReadForm<Body> {
   const faults: string[] = [];
   let body: object = before;
-  for (const { path, kind } of specs) {
+  const isBlank = (path: string) => (draft[path] ?? '').trim() === '';
+  const begun = new Set(specs.filter(({ path }) => !isBlank(path)).map(({ together }) => together));
+  for (const { path, kind, together } of specs) {
     const text = draft[path] ?? '';
-    const isLeftOut = 'optional' in kind && kind.optional && text.trim() === '';
+    const isWanted = together !== undefined && begun.has(together);
+    const isLeftOut = 'optional' in kind && kind.optional && isBlank(path) && !isWanted;
     const value = isLeftOut ? undefined : readValue(text, kind);
     if (value === undefined && !isLeftOut) faults.push(path);
     else body = withValue(body, path.split('.'), value);
@@ -80,6 +87,8 @@ function textOf(value: unknown, kind: FieldKind): string {
   switch (kind.type) {
     case 'amount':
       return String(Number(((value as number) / kind.rule.units[kind.rule.bare]!).toPrecision(9)));
+    case 'choice':
+      return kind.options.find((option) => keptFor(option) === String(value))?.value ?? String(value);
     case 'flag':
       return value ? YES : '';
     case 'several':
@@ -98,8 +107,10 @@ function readValue(text: string, kind: FieldKind): unknown {
       return read.ok ? read.value : undefined;
     }
     case 'choice':
-      if (!kind.options.some(({ value }) => value === text)) return undefined;
-      return kind.numeric ? Number(text) : text;
+      return readChoice(
+        kind.options.find(({ value }) => value === text),
+        kind.numeric,
+      );
     case 'flag':
       return text === YES;
     case 'several':
@@ -115,6 +126,13 @@ function readValue(text: string, kind: FieldKind): unknown {
     default:
       return text.trim() === '' ? undefined : text.trim();
   }
+}
+
+const keptFor = ({ value, means }: Option): string => means ?? value;
+
+function readChoice(option: Option | undefined, isNumeric = false): unknown {
+  if (!option) return undefined;
+  return isNumeric ? Number(keptFor(option)) : keptFor(option);
 }
 
 function inWords(text: string, kind: FieldKind): string {

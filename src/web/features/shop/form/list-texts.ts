@@ -1,5 +1,5 @@
 import { type Pitch, parseLength, parsePitch, pitchName } from '../../../../core/units/index.js';
-import type { DialRow } from '../../../../core/winding/index.js';
+import type { DialRow, PullRow } from '../../../../core/winding/index.js';
 
 /** The rows of a dial table: a line each, the dial and the traverse per turn in mm. Undefined where a line is none. */
 export function readDialRows(text: string): readonly DialRow[] | undefined {
@@ -18,6 +18,30 @@ export const writeDialRows = (rows: readonly DialRow[]): string =>
   rows
     .map(({ dial, traversePerTurnM }) => `${dial}  ${Number((traversePerTurnM * 1000).toPrecision(9))}`)
     .join('\n');
+
+/** Rows of a tension scale: a line each, the number and its pull in N. Undefined where a line is none. */
+export function readPullRows(text: string): readonly PullRow[] | undefined {
+  const rows = linesOf(text).map((line) => {
+    const [, dial, pull] = /^(-?\d+(?:[.,]\d+)?)\s+(\d+(?:[.,]\d+)?)$/.exec(line) ?? [];
+    return dial === undefined || pull === undefined ? undefined : { dial: figure(dial), pullN: figure(pull) };
+  });
+  return rows.length >= 2 && rows.every((row) => row !== undefined && row.pullN > 0)
+    ? (rows as PullRow[])
+    : undefined;
+}
+
+export const writePullRows = (rows: readonly PullRow[]): string =>
+  rows.map(({ dial, pullN }) => `${dial}  ${pullN}`).join('\n');
+
+/** Places of dampers in mm from the support, with blanks between, as they stand: ascending. Undefined where one is none. */
+export function readPlaces(text: string): readonly number[] | undefined {
+  const places = text.split(/[\s;]+/).filter((each) => each !== '');
+  if (places.length === 0 || !places.every((each) => /^\d+(?:[.,]\d+)?$/.test(each))) return undefined;
+  return places.map((each) => Number((figure(each) / 1000).toPrecision(12))).toSorted((a, b) => a - b);
+}
+
+export const writePlaces = (placesM: readonly number[]): string =>
+  placesM.map((placeM) => Number((placeM * 1000).toPrecision(7))).join('  ');
 
 /** Scale lengths, treble first: a line each. Undefined where a line is none. */
 export function readScales(text: string): readonly number[] | undefined {
