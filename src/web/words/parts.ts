@@ -39,6 +39,11 @@ export const PARTS_WORDS = wordsIn({
     nothingHere: 'Nothing here',
     nothingAtAddress: 'There is nothing at this address.',
     backToDay: 'Back to the day',
+    brokenTitle: 'This room cannot be shown',
+    broken:
+      'Something inside Tautwork went wrong here. Nothing of yours was written by it, and the other rooms work.',
+    brokenAgain: 'Try once more',
+    brokenWhat: (message: string) => `For whoever mends it: ${message}`,
     seenAs: (title: string) => `${title}: seen as`,
     cutAlong: (section: string) => `Cut along the string. ${section}`,
     picture: 'Picture',
