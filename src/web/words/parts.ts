@@ -10,6 +10,11 @@ export const PARTS_WORDS = wordsIn({
     undo: 'Undo',
     couldNotFetch: (what: string) => `Could not fetch ${what}`,
     fetching: (what: string) => `Fetching ${what} …`,
+    notSettledTitle: 'The shop is not settled yet',
+    notSettled:
+      'What would stand here is worked out from the shop’s rules and rates: lengths, working days, money. Nobody has entered them yet.',
+    toRules: 'Enter rules and rates',
+    notSettledYours: 'Whoever keeps the shop enters them under Shop; then this room fills by itself.',
     noNetwork: 'The server does not answer. What is shown may be old.',
     notForYou: 'Not among your rooms',
     notForYouMore: (permission: string) =>

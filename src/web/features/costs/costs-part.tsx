@@ -16,7 +16,20 @@ export function CostsPart({ day }: { readonly day: Day }) {
   const share = (minor: number): number => (totalMinor === 0 ? 0 : minor / totalMinor);
   const columns: readonly SheetColumn<keyof Parts>[] = [
     { heading: costColumns.part, names: true, cell: (part) => costParts[part] },
-    { heading: costColumns.amount, figures: true, cell: (part) => formatMoney(day.costs[part], day.shop) },
+    {
+      heading: costColumns.amount,
+      figures: true,
+      cell: (part) => (
+        <Explained
+          name={words.partOf(costParts[part])}
+          what={words.partWhat[part]}
+          formula={words.partFormula[part]}
+          source={words.partSource}
+        >
+          {formatMoney(day.costs[part], day.shop)}
+        </Explained>
+      ),
+    },
     { heading: costColumns.share, figures: true, cell: (part) => figures.share(share(day.costs[part])) },
     {
       heading: costColumns.drawn,
