@@ -60,7 +60,7 @@ function RunRoom({ day, run }: { readonly day: Day; readonly run: DayRun }) {
         {`${promised}. `}
         <em>{why}</em>
       </p>
-      {sheet && <Minutes sheet={sheet} />}
+      {sheet && <Minutes sheet={sheet} run={run} />}
       {sheet ? <Sheet sheet={sheet} /> : <p>{words.startsOn(figures.date(run.setUpFrom.date))}</p>}
       {sheet && (
         <p className="on-screen">
@@ -80,11 +80,10 @@ function RunRoom({ day, run }: { readonly day: Day; readonly run: DayRun }) {
 }
 
 /** How long it is expected to take, and what it costs in strings. */
-function Minutes({ sheet }: { readonly sheet: SetUpSheet }) {
+function Minutes({ sheet, run }: { readonly sheet: SetUpSheet; readonly run: DayRun }) {
   const { minutesOf: words } = useWords(PLAN_WORDS);
   const { number } = useFigures();
-  const { setUpMinutes, runMinutes, expectedScrap, cycleSeconds, positions, quantity } = sheet;
-  const minutes = (count: number) => words.minutes(number(Math.ceil(count)));
+  const { cycleSeconds, positions } = sheet;
   return (
     <Facts
       facts={[
@@ -97,7 +96,7 @@ function Minutes({ sheet }: { readonly sheet: SetUpSheet }) {
               formula={words.setUpFormula}
               source={words.setUpSource}
             >
-              {minutes(setUpMinutes)}
+              {words.minutes(number(Math.ceil(run.setUpMinutes)))}
             </Explained>
           ),
         },
@@ -108,16 +107,12 @@ function Minutes({ sheet }: { readonly sheet: SetUpSheet }) {
               name={words.run}
               what={words.runWhat}
               formula={words.runFormula}
-              inputs={[
-                { name: words.runCycle, value: words.seconds(number(cycleSeconds, 1)) },
-                { name: words.runAtOnce, value: number(positions) },
-                { name: words.runStrings, value: number(quantity) },
-              ]}
               source={words.runSource}
             >
-              {minutes(runMinutes)}
+              {words.seconds(number(cycleSeconds, 0))}
             </Explained>
           ),
+          under: words.runAtOnce(positions),
         },
         {
           name: words.scrap,
@@ -128,7 +123,7 @@ function Minutes({ sheet }: { readonly sheet: SetUpSheet }) {
               formula={words.scrapFormula}
               source={words.setUpSource}
             >
-              {number(expectedScrap, 1)}
+              {number(run.scrapStrings, 1)}
             </Explained>
           ),
         },

@@ -235,12 +235,11 @@ export const PLAN_WORDS = wordsIn({
       setUpWhat: 'Minutes to change the machine over from what stands on it before.',
       setUpFormula: 'base + core + wrap + alloy + length, as far as each is changed',
       setUpSource: 'Change-over times: the shop’s own, as settled for this machine.',
-      run: 'Running time',
-      runWhat: 'Minutes to wind the good strings, set-up and scrap left out.',
-      runFormula: 'whole cycles × time of a cycle',
-      runCycle: 'A cycle: winding, and what the hand does',
-      runAtOnce: 'Strings in a cycle',
-      runStrings: 'Good strings',
+      run: 'A cycle takes',
+      runWhat:
+        'From one string to the next: winding, and what the hand does. The run takes as many cycles as its strings need.',
+      runFormula: 'Σ turns ÷ spindle speed + hand time',
+      runAtOnce: (strings: number) => (strings === 2 ? 'two strings at once' : 'one string at a time'),
       runSource:
         'Winding: turns ÷ spindle speed of this sheet. Hand time: the shop’s own, as settled for this machine.',
       scrap: 'Scrap in dialling in',
