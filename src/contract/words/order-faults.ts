@@ -89,7 +89,7 @@ const WORDS: Readonly<Record<OrderFaultCode, (fault: OrderFault) => FaultWords>>
       Number(fault.facts.meant ?? 0) > 1
         ? `${quoted(fault)} may be any of several instruments.`
         : `The shop knows no instrument called ${quoted(fault)}.`,
-    mend: nearest(fault.facts, 'Or name none and give the scale length.'),
+    mend: nearest(fault.facts, 'Or leave the instrument out and give the scale length.'),
   }),
   'order.tuning-unreadable': (fault) => ({
     what: tuningTrouble(fault),

@@ -20,6 +20,8 @@ export const MACHINE_WORDS = wordsIn({
     runsNow: (string: string) => `runs: ${string}`,
     stoodStill: (string: string) => `stands still: ${string}`,
     nextUp: (string: string) => `next: ${string}`,
+    thenUp: (gauges: readonly string[], more: number) =>
+      `then ${gauges.join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
     nothingUp: 'nothing planned',
     positions: (count: number) => (count === 2 ? 'two strings at once' : 'one string at a time'),
     noMachines: 'The shop has no machine yet. Whoever keeps the shop enters it under Shop.',

@@ -48,7 +48,9 @@ export function ChooseMachine({ machines, onChoose }: ChooseMachineProps) {
                     <span className={styles.lines}>
                       {body.name}
                       <small>{words.positions(body.positions)}</small>
-                      <small>{doing(id)}</small>
+                      {doing(id).map((line) => (
+                        <small key={line}>{line}</small>
+                      ))}
                     </span>
                   </Button>
                 </li>
@@ -60,20 +62,29 @@ export function ChooseMachine({ machines, onChoose }: ChooseMachineProps) {
   );
 }
 
-/** What a machine does now, or else next: whoever looks for a string finds it by that. Empty until it is known. */
-function useDoing(): (machineId: string) => string {
+/** So many strings are named of what comes after the next. */
+const NAMED = 8;
+
+/** What a machine does now, next and then: whoever looks for a string finds it by that. Nothing until it is known. */
+function useDoing(): (machineId: string) => readonly string[] {
   const words = useWords(MACHINE_WORDS);
   const planned = useAllRecords('run', { state: 'planned' }).data;
   const running = useAllRecords('run', { state: 'running' }).data;
   const paused = useAllRecords('run', { state: 'paused' }).data;
   const plans = (useAllRecords('plan', { state: 'in-force' }).data ?? []).map(({ body }) => body);
   return (machineId) => {
-    if (!planned || !running || !paused) return '';
+    if (!planned || !running || !paused) return [];
     const here = [...planned, ...running, ...paused].filter(({ body }) => body.machineId === machineId);
     const { underWay, planned: ahead } = runsAhead(here, plans);
-    const [at, next] = [underWay[0], ahead[0]];
+    const [next, ...then] = ahead;
     const short = (run: RecordOf<'run'>) => stringKeyInWords(run.body.stringKey).short;
-    if (at) return at.state === 'paused' ? words.stoodStill(short(at)) : words.runsNow(short(at));
-    return next ? words.nextUp(short(next)) : words.nothingUp;
+    const lines = [
+      ...underWay.map((run) => (run.state === 'paused' ? words.stoodStill : words.runsNow)(short(run))),
+      ...(next ? [words.nextUp(short(next))] : []),
+      ...(then.length > 0
+        ? [words.thenUp(then.slice(0, NAMED).map(short), Math.max(0, then.length - NAMED))]
+        : []),
+    ];
+    return lines.length > 0 ? lines : [words.nothingUp];
   };
 }
