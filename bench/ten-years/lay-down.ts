@@ -39,7 +39,7 @@ export function layDownTenYears(file: string, shop: Shop): void {
     database.transaction(() => {
       for (const { name } of indexes) database.exec(`drop index ${name}`);
       layMachinesAndRecipes(database, shop);
-      database.prepare(ORDER_ROWS).run({ body: JSON.stringify(orderBody(shop)) });
+      layDownOrders(database, shop);
       database.prepare(RUN_ROWS).run({ body: JSON.stringify(runBody(shop)) });
       database.exec(MEASUREMENT_ROWS);
       for (const { sql } of indexes) database.exec(sql);
@@ -48,6 +48,11 @@ export function layDownTenYears(file: string, shop: Shop): void {
   } finally {
     database.close();
   }
+}
+
+/** The orders alone. */
+export function layDownOrders(database: Database.Database, shop: Shop): void {
+  database.prepare(ORDER_ROWS).run({ body: JSON.stringify(orderBody(shop)) });
 }
 
 const AT = '2017-01-02T08:00:00.000Z';

@@ -3,6 +3,7 @@ import { AccountRoom } from './frame/account-room.js';
 import { FirstSignInRoom } from './frame/first-sign-in-room.js';
 import { Frame } from './frame/frame.js';
 import { FirstRoom, room } from './frame/room.js';
+import { Broken } from './parts/broken.js';
 import { Lost } from './parts/lost.js';
 
 const root = createRootRoute({ component: Frame, notFoundComponent: () => <Lost /> });
@@ -236,6 +237,7 @@ const forBuilders =
 export const router = createRouter({
   routeTree: root.addChildren([...rooms, ...forBuilders]),
   defaultPreload: 'intent',
+  defaultErrorComponent: Broken,
 });
 
 declare module '@tanstack/react-router' {

@@ -41,6 +41,7 @@ const ROOMS: Readonly<Record<string, Room>> = {
   'a set': { as: 'adviser', path: '/sets/ID', of: ['set'] },
   recipes: { as: 'owner', path: '/recipes', notFor: 'packer' },
   'a recipe': { as: 'owner', path: '/recipes/ID', of: ['recipe'] },
+  'a recipe that is calibrated': { as: 'owner', path: '/recipes/ID', of: ['recipe', 'calibrated'] },
   'what strings teach': { as: 'owner', path: '/calibration', notFor: 'packer' },
   orders: { as: 'adviser', path: '/orders', notFor: 'winder' },
   'an order': { as: 'adviser', path: '/orders/ID', of: ['order', 'received'] },
@@ -189,5 +190,20 @@ describeInBrowser('every page of a shop that has nothing yet', () => {
     // What is worked out of the shop's settings is refused until there are some; the browser repeats it.
     const others = house.complaints().filter((line) => !line.includes('status of 422'));
     expect(name === 'no such record' ? [] : others).toEqual([]);
+    // An empty room says what to do first; it does not fail.
+    if (name !== 'no such record') expect(await page.getByText(/^Could not fetch/).count()).toBe(0);
+  });
+
+  it('says on the first day what is to be entered, and leads there', async () => {
+    await page.goto(house.url);
+    const steps = page.getByRole('region', { name: 'How this shop begins' });
+    await steps.getByRole('listitem').first().getByText('to do').waitFor();
+    await steps.getByRole('link', { name: 'Rules and rates' }).click();
+    await page.getByLabel('Name', { exact: true }).fill('Lakeside Strings');
+    await page.getByRole('button', { name: 'Write it down' }).click();
+    await page.getByText('Nothing is settled yet.').waitFor({ state: 'detached' });
+    await page.getByRole('link', { name: 'Today' }).click();
+    await steps.getByRole('listitem').first().getByText('begun').waitFor();
+    house.complaints();
   });
 });

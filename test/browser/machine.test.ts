@@ -86,6 +86,10 @@ describeInBrowser('a winder’s day at the machine', () => {
     expect(trials.items.map(({ number, verdict }) => `${number} ${verdict}`)).toEqual(['1 scrap', '2 good']);
     const measured = await answered(owner.read('measurements', { runId: run.id, limit: 500 }));
     expect(measured.items).toHaveLength(12);
+    const newestFirst = await answered(
+      owner.read('measurements', { runId: run.id, limit: 500, order: 'newest' }),
+    );
+    expect(newestFirst.items.toReversed()).toEqual(measured.items);
     const asTyped = (reading: number) => (run.body.spec.gaugeThou * 10 + reading) * 0.00000254;
     const values = measured.items.map(({ value }) => value).sort();
     expect(values[0]).toBeCloseTo(asTyped(1), 12);

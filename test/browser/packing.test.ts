@@ -87,7 +87,7 @@ describeInBrowser('the packing room', () => {
     const roll = await packing();
     const due = roll.orders.toSorted((one, other) => (dueFirst(one) < dueFirst(other) ? -1 : 1));
     const lying = new Set(roll.lying.filter(mayBePacked).map(({ stringKey }) => stringKey));
-    const rows = page.getByRole('region', { name: 'Orders, those due first' }).getByRole('listitem');
+    const rows = page.getByRole('region', { name: 'Orders to pack, those due first' }).getByRole('listitem');
     expect(await rows.count()).toBe(due.length);
     let waiting = 0;
     for (const [at, order] of due.entries()) {

@@ -37,6 +37,17 @@ describeInBrowser('the recipes', () => {
     await page.getByText('267 recipes', { exact: true }).waitFor();
   });
 
+  it('scrolls through a long list to its end, drawing what is in sight', async () => {
+    const page = await house.visit('/recipes', { as: 'owner' });
+    const book = page.getByRole('table', { name: 'Recipes' });
+    await book.getByRole('link').first().waitFor();
+    await page.getByRole('group', { name: 'Recipes' }).focus();
+    await page.keyboard.press('End');
+    await book.locator('tr[aria-rowindex="268"]').waitFor();
+    expect(await book.getByRole('link').count()).toBeLessThan(60);
+    expect(await barriers(page)).toEqual([]);
+  });
+
   it('marks in the picture what is marked in the table, and the other way round, by keys alone', async () => {
     const page = await at('bronze-80-20 42');
     const table = page.getByRole('table', { name: 'Ways to make the gauge' });

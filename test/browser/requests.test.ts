@@ -160,7 +160,7 @@ describeInBrowser('requests in a browser', () => {
         .getByRole('button', { name: /How pull of string 1 is known/ })
         .click();
       await page.getByText('T = µ (2 L f)²').waitFor();
-      await page.getByText(/25.500 in/).waitFor();
+      await page.getByText('25.5 in', { exact: true }).waitFor();
     });
   });
 

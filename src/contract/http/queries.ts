@@ -44,8 +44,16 @@ export const movementsQuery = closed({
 });
 
 export const trialStringsQuery = closed({ runId: id });
-export const measurementsQuery = closed({ ...paging, runId: Type.Optional(id) });
-export const talliesQuery = closed({ ...paging, runId: Type.Optional(id), lotId: Type.Optional(id) });
+/** Readings of the floor are followed from the first on, as a run was. */
+const asTaken = { order: Type.Optional(oneOf(['newest', 'oldest'], 'oldest first where left out')) };
+
+export const measurementsQuery = closed({ ...paging, ...asTaken, runId: Type.Optional(id) });
+export const talliesQuery = closed({
+  ...paging,
+  ...asTaken,
+  runId: Type.Optional(id),
+  lotId: Type.Optional(id),
+});
 export const setUpsLearnedQuery = closed({});
 export const voidedEntriesQuery = closed({ runId: Type.Optional(id), lotId: Type.Optional(id) });
 export const myCautionsQuery = closed({ machineId: id });

@@ -77,13 +77,15 @@ export const READINGS = {
     answer: wholeAnswer(pastDialInAnswer),
   }),
   measurements: reading({
-    summary: 'A page of measurements, newest first.',
+    summary:
+      'A page of measurements, in the order in which they were taken; or the newest first where that is asked.',
     permission: 'run.read',
     query: measurementsQuery,
     answer: pageAnswer(measurementAnswer),
   }),
   tallies: reading({
-    summary: 'A page of tallies of good strings and scrap, newest first.',
+    summary:
+      'A page of tallies of good strings and scrap, in the order in which they were entered; or the newest first where that is asked.',
     permission: 'run.read',
     query: talliesQuery,
     answer: pageAnswer(tallyAnswer),

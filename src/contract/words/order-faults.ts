@@ -85,8 +85,11 @@ const WORDS: Readonly<Record<OrderFaultCode, (fault: OrderFault) => FaultWords>>
     ),
   }),
   'order.instrument-unknown': (fault) => ({
-    what: `The shop knows no instrument called ${quoted(fault)}.`,
-    mend: nearest(fault.facts, 'Leave the cell empty and write the scale length under scale.'),
+    what:
+      Number(fault.facts.meant ?? 0) > 1
+        ? `${quoted(fault)} may be any of several instruments.`
+        : `The shop knows no instrument called ${quoted(fault)}.`,
+    mend: nearest(fault.facts, 'Or leave the instrument out and give the scale length.'),
   }),
   'order.tuning-unreadable': (fault) => ({
     what: tuningTrouble(fault),
@@ -143,7 +146,7 @@ const EXPECTED = {
   gauge: {
     name: 'gauges',
     mend: (facts: Facts) =>
-      `${facts.part === undefined ? '' : `The part "${facts.part}" is not clear. `}Write gauges in thousandths of an inch from thin to thick, such as 10-13-17-26-36-46.`,
+      `${list(facts.nearest).length > 0 ? `Nearest of the shop’s sets: ${eachName(list(facts.nearest))}. ` : facts.part === undefined ? '' : `The part "${facts.part}" is not clear. `}Write gauges in thousandths of an inch from thin to thick, such as 10-13-17-26-36-46.`,
   },
   scale: {
     name: 'scale lengths',
@@ -173,6 +176,9 @@ const either = (readings: readonly string[]): string =>
   readings.length < 2
     ? (readings[0] ?? 'more than one thing')
     : `${readings.slice(0, -1).join(', ')} or ${readings.at(-1)}`;
+
+/** Names of sets have commas of their own. */
+const eachName = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(' or ');
 
 const OTHER_WORK = 'winding.wrong-station';
 

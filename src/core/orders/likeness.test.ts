@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { foldName, mostLike } from './likeness.js';
+import { calledBy, foldName, mostLike } from './likeness.js';
 
 describe('the names most like a mistyped one', () => {
   const names = ['Bright morning six', 'Bright morning seven', 'Low tide baritone'];
@@ -21,5 +21,28 @@ describe('the names most like a mistyped one', () => {
   it('folds case, width and spaces but not letters', () => {
     expect(foldName('  Bright   Morning Six')).toBe(foldName('bright morning six'));
     expect(foldName('a')).not.toBe(foldName('b'));
+  });
+});
+
+describe('a name that a text calls', () => {
+  const known = [
+    'open D',
+    'open B baritone',
+    'baritone 27',
+    'baritone 28.5',
+    'Orchard twelve',
+    'Orchard twelve, plated',
+  ].map((name) => ({ name }));
+  const called = (text: string) => calledBy(text, known).map(({ name }) => name);
+
+  it('may be said by its beginning, up to the end of a word', () => {
+    expect(called('open b')).toEqual(['open B baritone']);
+    expect(called('Baritone')).toEqual(['baritone 27', 'baritone 28.5']);
+    expect(called('bari')).toEqual([]);
+    expect(called('')).toEqual([]);
+  });
+
+  it('is the one that is said in full before any that begin so', () => {
+    expect(called('orchard twelve')).toEqual(['Orchard twelve']);
   });
 });

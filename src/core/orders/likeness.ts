@@ -16,6 +16,20 @@ export function mostLike(text: string, names: readonly string[], count = 3): rea
 export const foldName = (name: string): string =>
   name.normalize('NFKC').trim().replace(/\s+/g, ' ').toLowerCase();
 
+/**
+ * What a text calls by name: the one of just that name or else, where the text is the beginning of a name up to the
+ * end of a word, all that begin so. `open B` calls `open B baritone`; `baritone` may call two.
+ */
+export function calledBy<Named extends { readonly name: string }>(
+  text: string,
+  known: readonly Named[],
+): readonly Named[] {
+  const wanted = foldName(text);
+  if (wanted === '') return [];
+  const same = known.filter(({ name }) => foldName(name) === wanted);
+  return same.length > 0 ? same : known.filter(({ name }) => foldName(name).startsWith(`${wanted} `));
+}
+
 function letterPairs(text: string): ReadonlySet<string> {
   const letters = ` ${foldName(text)} `;
   const pairs = new Set<string>();

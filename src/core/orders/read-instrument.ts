@@ -4,24 +4,44 @@ import { parseLength } from '../units/index.js';
 import type { Catalogue } from './catalogue.js';
 import type { CellReader } from './cell-reader.js';
 import type { Column } from './columns.js';
-import { foldName, mostLike } from './likeness.js';
+import { calledBy, mostLike } from './likeness.js';
 import type { OrderFault } from './resolved.js';
 
-/** The shop's instrument that the cell names; undefined where the cell is empty. */
+/**
+ * The shop's instrument that the cell names; undefined where the cell is empty. The beginning of a name is enough
+ * where it names one alone, or where one alone of those has the scale that is given beside it.
+ */
 export function readNamedInstrument(
   cell: CellReader,
   { instruments }: Catalogue,
 ): Result<Instrument | undefined, OrderFault> {
   const text = cell.text('instrument');
   if (text === '') return succeed(undefined);
-  const known = instruments.find(({ name }) => foldName(name) === foldName(text));
-  if (known) return succeed(known);
-  const nearest = mostLike(
-    text,
-    instruments.map(({ name }) => name),
-  );
-  return fail(cell.fault('instrument', 'order.instrument-unknown', { nearest }));
+  const called = calledBy(text, instruments);
+  const [meant, another] = called.length > 1 ? ofScale(called, cell.text('scale')) : called;
+  if (meant && !another) return succeed(meant);
+  const nearest =
+    called.length > 0
+      ? called.map(({ name }) => name)
+      : mostLike(
+          text,
+          instruments.map(({ name }) => name),
+        );
+  return fail(cell.fault('instrument', 'order.instrument-unknown', { nearest, meant: called.length }));
 }
+
+/** Those whose scale lengths are just the given ones. */
+const ofScale = (instruments: readonly Instrument[], text: string): readonly Instrument[] =>
+  instruments.filter(({ scaleLengthsM }) => {
+    const given = readScales(text, scaleLengthsM.length);
+    return (
+      given.ok &&
+      given.value.every((lengthM, at) => Math.abs(lengthM - (scaleLengthsM[at] ?? 0)) < SAME_SCALE_M)
+    );
+  });
+
+/** A twentieth of a millimetre, below what a scale is told to: inches and millimetres of one scale are one. */
+const SAME_SCALE_M = 5e-5;
 
 export interface ScaledQuestion {
   /** Where the scale stands. */

@@ -11,7 +11,7 @@ import {
 import type { Catalogue } from './catalogue.js';
 import type { CellReader } from './cell-reader.js';
 import type { Column } from './columns.js';
-import { foldName, mostLike } from './likeness.js';
+import { calledBy, foldName, mostLike } from './likeness.js';
 import type { PlayerRequest, ReferenceSet, WantedSet, WantedString } from './order.js';
 import { readNamedInstrument, readScaled } from './read-instrument.js';
 import { readGauges, readMaterial } from './read-strings.js';
@@ -70,7 +70,10 @@ interface ReadTuning {
   readonly octavesAssumed: boolean;
 }
 
-/** A tuning by the shop's name for it, or by its notes from low to high. */
+/**
+ * A tuning by the shop's name for it, or by its notes from low to high. The beginning of a name is enough where it
+ * names one alone and cannot be read as notes.
+ */
 function readTuning(
   cell: CellReader,
   column: Column,
@@ -82,15 +85,16 @@ function readTuning(
   if (known) return succeed({ tuning: known.tuning, octavesAssumed: false });
   const read = parseTuning(text, count === undefined ? undefined : usualTuning(count));
   if (read.ok) return read;
-  return fail(
-    cell.fault(column, 'order.tuning-unreadable', {
-      ...tuningFacts(read.fault),
-      nearest: mostLike(
-        text,
-        catalogue.tunings.map(({ name }) => name),
-      ),
-    }),
-  );
+  const called = read.fault.code === 'tuning.unreadable' ? calledBy(text, catalogue.tunings) : [];
+  if (called.length === 1 && called[0]) return succeed({ tuning: called[0].tuning, octavesAssumed: false });
+  const nearest =
+    called.length > 0
+      ? called.map(({ name }) => name)
+      : mostLike(
+          text,
+          catalogue.tunings.map(({ name }) => name),
+        );
+  return fail(cell.fault(column, 'order.tuning-unreadable', { ...tuningFacts(read.fault), nearest }));
 }
 
 /** The set that a player likes: a stock set by name or gauges, with the tuning and scale it is liked on. */
@@ -165,10 +169,7 @@ function readLikedStrings(
     return fail(
       cell.fault('likes', read.fault.code, {
         ...read.fault.facts,
-        nearest: mostLike(
-          text,
-          catalogue.sets.map(({ name }) => name),
-        ),
+        nearest: setsLike(text, catalogue, material),
       }),
     );
   const likedMaterial = cell.text('likesMaterial');
@@ -178,3 +179,29 @@ function readLikedStrings(
     ? succeed({ strings: read.value, material: liked.value })
     : fail(cell.fault('likesMaterial', 'order.material-unknown', liked.fault));
 }
+
+/** Sets that a text may mean: those named alike or, of a word such as `tens`, those whose first string is so thick. */
+function setsLike(text: string, { sets }: Catalogue, material: StringMaterial): readonly string[] {
+  const firstThou = firstGaugeCalled(text);
+  if (firstThou !== undefined) {
+    const begin = sets.filter(({ strings }) => Math.floor(strings[0]?.gaugeThou ?? 0) === firstThou);
+    const ofMaterial = begin.filter(({ strings }) => strings.some((string) => string.material === material));
+    return (ofMaterial.length > 0 ? ofMaterial : begin).slice(0, 4).map(({ name }) => name);
+  }
+  return mostLike(
+    text,
+    sets.map(({ name }) => name),
+  );
+}
+
+/** Players call a set by its first string (common practice, no source): `tens`, `my 10s`. */
+function firstGaugeCalled(text: string): number | undefined {
+  const word = foldName(text).replace(/^(my|the|his|her|a set of) /, '');
+  const digits = /^(\d{1,2})[’']?s?$/.exec(word)?.[1];
+  if (digits !== undefined) return Number(digits);
+  const at = FIRST_GAUGES.indexOf(word.replace(/s$/, ''));
+  return at < 0 ? undefined : at + FIRST_GAUGE_THOU;
+}
+
+const FIRST_GAUGE_THOU = 8;
+const FIRST_GAUGES = ['eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen', 'fourteen'];

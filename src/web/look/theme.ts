@@ -3,6 +3,7 @@ import {
   createTheme,
   NativeSelect,
   Pagination,
+  PasswordInput,
   SegmentedControl,
   Slider,
   TextInput,
@@ -14,6 +15,7 @@ export const THEME = createTheme({
   cursorType: 'pointer',
   components: {
     TextInput: TextInput.extend({ defaultProps: { size: 'md' } }),
+    PasswordInput: PasswordInput.extend({ defaultProps: { size: 'md' } }),
     Checkbox: Checkbox.extend({ defaultProps: { size: 'md' } }),
     NativeSelect: NativeSelect.extend({ defaultProps: { size: 'md' } }),
     SegmentedControl: SegmentedControl.extend({ defaultProps: { size: 'sm', withItemsBorders: false } }),

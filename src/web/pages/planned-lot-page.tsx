@@ -9,6 +9,8 @@ import { paperAddress } from '../features/plan/papers-part.js';
 import { SetUpPart } from '../features/set-up/set-up-part.js';
 import { useMadeString } from '../features/set-up/use-made-string.js';
 import { Asked } from '../parts/asked.js';
+import { Explained } from '../parts/explained.js';
+import { Facts } from '../parts/facts.js';
 import { Lost } from '../parts/lost.js';
 import { RoomTitle } from '../parts/room-title.js';
 import { useFigures } from '../sight/figures.js';
@@ -58,6 +60,7 @@ function RunRoom({ day, run }: { readonly day: Day; readonly run: DayRun }) {
         {`${promised}. `}
         <em>{why}</em>
       </p>
+      {sheet && <Minutes sheet={sheet} run={run} />}
       {sheet ? <Sheet sheet={sheet} /> : <p>{words.startsOn(figures.date(run.setUpFrom.date))}</p>}
       {sheet && (
         <p className="on-screen">
@@ -73,6 +76,59 @@ function RunRoom({ day, run }: { readonly day: Day; readonly run: DayRun }) {
       )}
       <Neighbours day={day} run={run} />
     </article>
+  );
+}
+
+/** How long it is expected to take, and what it costs in strings. */
+function Minutes({ sheet, run }: { readonly sheet: SetUpSheet; readonly run: DayRun }) {
+  const { minutesOf: words } = useWords(PLAN_WORDS);
+  const { number } = useFigures();
+  const { cycleSeconds, positions } = sheet;
+  return (
+    <Facts
+      facts={[
+        {
+          name: words.setUp,
+          value: (
+            <Explained
+              name={words.setUp}
+              what={words.setUpWhat}
+              formula={words.setUpFormula}
+              source={words.setUpSource}
+            >
+              {words.minutes(number(Math.ceil(run.setUpMinutes)))}
+            </Explained>
+          ),
+        },
+        {
+          name: words.run,
+          value: (
+            <Explained
+              name={words.run}
+              what={words.runWhat}
+              formula={words.runFormula}
+              source={words.runSource}
+            >
+              {words.seconds(number(cycleSeconds, 0))}
+            </Explained>
+          ),
+          under: words.runAtOnce(positions),
+        },
+        {
+          name: words.scrap,
+          value: (
+            <Explained
+              name={words.scrap}
+              what={words.scrapWhat}
+              formula={words.scrapFormula}
+              source={words.setUpSource}
+            >
+              {number(run.scrapStrings, 1)}
+            </Explained>
+          ),
+        },
+      ]}
+    />
   );
 }
 

@@ -1,4 +1,5 @@
 import { useReading } from '../api/use-records.js';
+import { FirstSteps } from '../features/today/first-steps.js';
 import { NeedsPart } from '../features/today/needs-part.js';
 import { Asked } from '../parts/asked.js';
 import { Empty } from '../parts/empty.js';
@@ -19,6 +20,7 @@ export function TodayPage() {
             <RoomTitle title={words.title} />
             <Lead at={at} all={needs.length} now={needs.filter(({ urgency }) => urgency === 'now').length} />
           </header>
+          <FirstSteps />
           {needs.length === 0 ? (
             <Empty what={words.nothing}>
               <p>{words.nothingMore}</p>

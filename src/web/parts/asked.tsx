@@ -1,9 +1,11 @@
 import type { UseQueryResult } from '@tanstack/react-query';
 import { type ReactNode, useLayoutEffect, useState } from 'react';
+import { Refused } from '../api/client.js';
 import { useWords } from '../words/language.js';
 import { PARTS_WORDS } from '../words/parts.js';
 import styles from './asked.module.css';
 import { Button } from './button.js';
+import { NotSettled } from './not-settled.js';
 import { RoomTitle } from './room-title.js';
 
 interface AskedProps<T> {
@@ -17,6 +19,13 @@ interface AskedProps<T> {
 export function Asked<T>({ question, what, children }: AskedProps<T>) {
   const words = useWords(PARTS_WORDS);
   if (question.data !== undefined) return children(question.data);
+  if (question.error instanceof Refused && question.error.problem.code === 'settings.missing')
+    return (
+      <div className={styles.unsettled}>
+        <FailedTitle title={words.notSettledTitle} />
+        <NotSettled />
+      </div>
+    );
   if (question.isError) {
     return (
       <div role="alert" className={styles.failed}>

@@ -1,5 +1,5 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { type ReactNode, useEffect, useRef } from 'react';
+import { memo, type ReactNode, useEffect, useRef } from 'react';
 import styles from './long-table.module.css';
 
 export interface LongColumn<Row> {
@@ -24,7 +24,7 @@ interface LongTableProps<Row> {
 const ROW_PX = 52;
 const SPARE_ROWS = 8;
 
-/** A table of any length: only what is in sight is drawn. Rows are of one height; what is longer is cut off with dots. */
+/** A table of any length: only what is in sight is drawn. Rows are of one height; what is longer than two lines is cut off with dots. */
 export function LongTable<Row>(props: LongTableProps<Row>) {
   const { caption, columns, rows, rowKey, isWide = false, onNearEnd } = props;
   const place = useRef<HTMLDivElement>(null);
@@ -69,15 +69,7 @@ export function LongTable<Row>(props: LongTableProps<Row>) {
           <Gap height={above} across={columns.length} />
           {seen.map(({ index }) => {
             const row = rows[index]!;
-            return (
-              <tr key={rowKey(row)} aria-rowindex={index + 2}>
-                {columns.map(({ heading, cell, figures }) => (
-                  <td key={heading} className={figures ? styles.figures : undefined}>
-                    {cell(row)}
-                  </td>
-                ))}
-              </tr>
-            );
+            return <Row key={rowKey(row)} row={row} index={index} columns={columns} />;
           })}
           <Gap height={below} across={columns.length} />
         </tbody>
@@ -85,6 +77,25 @@ export function LongTable<Row>(props: LongTableProps<Row>) {
     </div>
   );
 }
+
+interface RowProps<Row> {
+  readonly row: Row;
+  readonly index: number;
+  readonly columns: readonly LongColumn<Row>[];
+}
+
+/** A row that stays in sight while the others move need not be drawn again. */
+const Row = memo(function Row<Of>({ row, index, columns }: RowProps<Of>) {
+  return (
+    <tr className={styles.row} aria-rowindex={index + 2}>
+      {columns.map(({ heading, cell, figures }) => (
+        <td key={heading} className={figures ? styles.figures : undefined}>
+          <div className={styles.cell}>{cell(row)}</div>
+        </td>
+      ))}
+    </tr>
+  );
+}) as <Of>(props: RowProps<Of>) => ReactNode;
 
 /** Holds the place of the rows that are not drawn. */
 function Gap({ height, across }: { readonly height: number; readonly across: number }) {

@@ -30,4 +30,10 @@ describe('the scale of a plot', () => {
     expect(place(5)).toBeCloseTo(5);
     expect(ticks.length).toBeGreaterThan(1);
   });
+
+  it('takes values that differ by rounding alone for one', () => {
+    const { ticks } = plotScale([0.1 + 0.2, 0.3], [0, 10]);
+    expect(new Set(ticks).size).toBe(ticks.length);
+    expect(tickDecimals(ticks)).toBeLessThan(4);
+  });
 });

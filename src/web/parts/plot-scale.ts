@@ -11,7 +11,8 @@ export interface PlotScale {
 export function plotScale(values: readonly number[], [from, to]: readonly [number, number]): PlotScale {
   const least = Math.min(...values);
   const most = Math.max(...values);
-  const spread = most - least || Math.abs(most) * 0.1 || 1;
+  const size = Math.max(Math.abs(least), Math.abs(most));
+  const spread = most - least > size * ONE_VALUE ? most - least : size * 0.1 || 1;
   const low = least - spread * ROOM;
   const high = most + spread * ROOM;
   const place = (value: number): number => from + ((value - low) / (high - low)) * (to - from);
@@ -19,6 +20,8 @@ export function plotScale(values: readonly number[], [from, to]: readonly [numbe
 }
 
 const ROOM = 0.08;
+/** Values that differ by less than this of their size differ by the rounding of a sum only: they are one value. */
+const ONE_VALUE = 1e-9;
 const WISHED_TICKS = 5;
 
 /** Multiples of 1, 2 or 5 times a power of ten between two figures, about five of them. */

@@ -12,7 +12,7 @@ import { useSight } from './sight.js';
 export interface Figures {
   /** A pull, its unit beside it. */
   readonly pull: (forceN: number) => string;
-  /** A scale, a core length: inches to three places, or millimetres to one. */
+  /** A scale, a core length: inches to three places at most (27 in, 25.5 in), or millimetres to one. */
   readonly length: (lengthM: number) => string;
   /** A diameter or a gauge: thousandths of an inch as `0.0105 in`, or millimetres to three places. */
   readonly diameter: (diameterM: number) => string;
@@ -55,6 +55,14 @@ export function figuresFor({ pull, length, locale }: ReturnType<typeof useSight>
     numberForms.set(decimals, made);
     return made;
   };
+  /** A measure that is told to the inch is not shown to the thousandth. */
+  const lengthForms = new Map<number, Intl.NumberFormat>();
+  const lengthForm = (decimals: number) => {
+    const made =
+      lengthForms.get(decimals) ?? new Intl.NumberFormat(customs, { maximumFractionDigits: decimals });
+    lengthForms.set(decimals, made);
+    return made;
+  };
   const shareForm = new Intl.NumberFormat(customs, { style: 'percent', maximumFractionDigits: 0 });
   const number = (value: number, decimals = 0) => numberForm(decimals).format(value);
   const inTime = (options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(customs, options);
@@ -64,8 +72,8 @@ export function figuresFor({ pull, length, locale }: ReturnType<typeof useSight>
     pull: (forceN) => formatForce(forceN, pull),
     length: (lengthM) =>
       length === 'in'
-        ? `${number(inchesFromMetres(lengthM), 3)} in`
-        : `${number(millimetresFromMetres(lengthM), 1)} mm`,
+        ? `${lengthForm(3).format(inchesFromMetres(lengthM))} in`
+        : `${lengthForm(1).format(millimetresFromMetres(lengthM))} mm`,
     diameter: (diameterM) =>
       length === 'in'
         ? `${number(thouFromMetres(diameterM) / 1000, 4)} in`

@@ -19,7 +19,7 @@ export const DIAL_IN_WORDS = wordsIn({
       `From ${least} to ${most}. It goes with the next string, and the advice learns from it.`,
     asAdvised: 'As advised after all',
     stands: (setting: string) => `It stands at ${setting}.`,
-    turns: 'How do the turns lie?',
+    turns: 'How do its turns lie?',
     seen: { even: 'Even', gaps: 'Gaps', overlaps: 'Overlaps' },
     traverse: 'Traverse',
     dialIs: (dial: string) => `On the dial: ${dial}.`,
@@ -27,6 +27,7 @@ export const DIAL_IN_WORDS = wordsIn({
     starting:
       'The machine’s record does not say how its knob behaves: the first steps start from a rough guess.',
     noPast: 'Past runs could not be fetched: the advice leans on these strings alone.',
+    setAt: (setting: string, unit: string) => `set to ${setting} ${unit}`.trim(),
     byHand: (setting: string) => `${setting}, own`,
   },
 });

@@ -17,12 +17,20 @@ export const MACHINE_WORDS = wordsIn({
     whichMachine: 'Which machine is this?',
     whichMachineMore: 'This screen remembers it.',
     otherMachine: 'Another machine',
+    runsNow: (string: string) => `runs: ${string}`,
+    stoodStill: (string: string) => `stands still: ${string}`,
+    nextUp: (string: string) => `next: ${string}`,
+    thenUp: (gauges: readonly string[], more: number) =>
+      `then ${gauges.join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
+    nothingUp: 'nothing planned',
     positions: (count: number) => (count === 2 ? 'two strings at once' : 'one string at a time'),
     noMachines: 'The shop has no machine yet. Whoever keeps the shop enters it under Shop.',
+    enterMachine: 'Enter a machine',
     underWay: 'On the machine',
     next: 'Next',
     after: 'After that',
-    nothingPlanned: 'Nothing is planned for this machine.',
+    nothingPlanned:
+      'Nothing is planned for this machine. Whoever settles the day’s plan gives it its runs, and they appear here by themselves.',
     moreRuns: (count: number) => `Show ${count} more`,
     wanted: (count: string) => `${count} good strings wanted`,
     due: (date: string) => `due ${date}`,
@@ -57,7 +65,9 @@ export const MACHINE_WORDS = wordsIn({
     toSpools: 'On to the spools',
     goodOf: (good: string, wanted: string) => `${good} of ${wanted} good`,
     runOver: 'This run is over.',
-    lotIs: (good: string, scrap: string) => `${good} good, ${scrap} scrap.`,
+    lotIs: (good: string, scrap: string) =>
+      `${good} good, ${scrap} scrap. The strings wait to be coiled and looked at.`,
+    nextRun: (string: string) => `Next run: ${string}`,
   },
 });
 
@@ -165,6 +175,8 @@ export const STRINGS_WORDS = wordsIn({
     measuring: (string: string) => `Measuring ${string}`,
     now: (place: string, turn: number) => `${place} from the end, string turned to ${turn}°`,
     nowShort: (place: string, turn: number) => `${place}, ${turn}°`,
+    placeOn: (mm: string, inches: string | undefined) =>
+      inches === undefined ? `${mm} mm` : `${mm} mm (${inches} in)`,
     nowWeight: 'Weight of the whole string',
     field: 'Reading',
     fieldHint: (unit: string, expected: string) =>
@@ -242,6 +254,7 @@ export const COUNT_WORDS = wordsIn({
     scrapSoFar: 'Scrap so far',
     left: 'Still to make',
     enough: 'Enough are made.',
+    toClose: 'On to closing the run',
     explainGood: 'Counted good strings, and trial strings that were judged good.',
     explainScrap: 'Counted scrap, and trial strings that were judged scrap.',
     explainLeft: 'Good strings wanted, less those made.',

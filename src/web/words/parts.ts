@@ -15,6 +15,11 @@ export const PARTS_WORDS = wordsIn({
     undo: 'Undo',
     couldNotFetch: (what: string) => `Could not fetch ${what}`,
     fetching: (what: string) => `Fetching ${what} …`,
+    notSettledTitle: 'The shop is not settled yet',
+    notSettled:
+      'What would stand here is worked out from the shop’s rules and rates: lengths, working days, money. Nobody has entered them yet.',
+    toRules: 'Enter rules and rates',
+    notSettledYours: 'Whoever keeps the shop enters them under Shop; then this room fills by itself.',
     noNetwork: 'The server does not answer. What is shown may be old.',
     notForYou: 'Not among your rooms',
     notForYouMore: (permission: string) =>
@@ -44,6 +49,11 @@ export const PARTS_WORDS = wordsIn({
     nothingHere: 'Nothing here',
     nothingAtAddress: 'There is nothing at this address.',
     backToDay: 'Back to the day',
+    brokenTitle: 'This room cannot be shown',
+    broken:
+      'Something inside Tautwork went wrong here. Nothing of yours was written by it, and the other rooms work.',
+    brokenAgain: 'Try once more',
+    brokenWhat: (message: string) => `For whoever mends it: ${message}`,
     seenAs: (title: string) => `${title}: seen as`,
     cutAlong: (section: string) => `Cut along the string. ${section}`,
     picture: 'Picture',

@@ -93,6 +93,7 @@ export const REQUESTS_WORDS = wordsIn({
     },
     ends: { ball: 'ball ends', loop: 'loop ends' },
     sameMaterial: 'the same material',
+    meant: 'Is it',
     wishes: {
       aim: 'Aim',
       aims: {
@@ -143,6 +144,10 @@ export const REQUESTS_WORDS = wordsIn({
       all: 'All',
       now: 'now',
       liked: 'What is liked',
+      likedOn: (gauges: string, tuning: string, scale: string) =>
+        `${gauges} in ${tuning}, ${scale} from nut to saddle`,
+      likedScaleAssumed: (scale: string) =>
+        `The liked set is taken to be on the same scale, ${scale}. If it feels right on another guitar, write that scale under “Liked at scale length”.`,
       likedPull: 'Pull',
       ofThese: (best: string) => `Of these it is ${best}.`,
       givesUp: (given: string) => `Gives up: ${given}.`,
@@ -166,13 +171,14 @@ export const REQUESTS_WORDS = wordsIn({
       'extra-wires': 'fewest new wires',
     } satisfies Record<SetMeasure, string> as Readonly<Record<SetMeasure, string>>,
     givenUp: {
-      pull: (value: string, best: string) => `a pull up to ${value} off; best ${best}`,
-      step: (value: string, best: string) => `a step of pull up to ${value} off; best ${best}`,
-      bend: (value: string, best: string) => `a bend up to ${value} off; best ${best}`,
-      strength: (value: string, best: string) => `stress up to ${value} of strength; best ${best}`,
-      'to-wind': (value: string, best: string) => `${value} to wind; best ${best}`,
-      'new-recipes': (value: string, best: string) => `${value} new recipes; best ${best}`,
-      'extra-wires': (value: string, best: string) => `${value} new wires; best ${best}`,
+      pull: (value: string, best: string) => `a pull up to ${value} off where the best has ${best}`,
+      step: (value: string, best: string) => `a step of pull up to ${value} off where the best has ${best}`,
+      bend: (value: string, best: string) => `a bend up to ${value} off where the best has ${best}`,
+      strength: (value: string, best: string) =>
+        `stress up to ${value} of strength where the best has ${best}`,
+      'to-wind': (value: string, best: string) => `${value} strings to wind where ${best} would do`,
+      'new-recipes': (value: string, best: string) => `${value} new recipes where ${best} would do`,
+      'extra-wires': (value: string, best: string) => `${value} new wires where ${best} would do`,
     } satisfies Record<SetMeasure, unknown> as Readonly<
       Record<SetMeasure, (value: string, best: string) => string>
     >,

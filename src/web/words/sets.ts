@@ -60,6 +60,9 @@ export const SETS_WORDS = wordsIn({
       moreThanWished: (share: string) => `${share} more than wished`,
       lessThanWished: (share: string) => `${share} less than wished`,
       complete: 'Complete on the shelf',
+      completeWhat: 'Whole sets that could be packed from the shelf now.',
+      completeFormula: 'the least of: strings in the bins ÷ how often the set has the string',
+      completeSource: 'What lies in the bins by the shop’s ledger, lots that are released only.',
     },
     picture: {
       title: 'Strings and pulls',

@@ -11,6 +11,22 @@ export const TODAY_WORDS = wordsIn({
   en: {
     title: 'Today',
     what: 'what needs you',
+    firstStepsTitle: 'How this shop begins',
+    firstStepsLead:
+      'Enter these, one after the other; each needs what stands above it. They can all be changed later.',
+    firstSteps: {
+      rules: ['Rules and rates', 'The shop’s name, lengths, lots, working days and money.'],
+      wires: ['Kinds of wire', 'Core and wrap wire that you buy, by size and alloy.'],
+      machines: ['Machines', 'What winds and cuts, with what each can do.'],
+      recipes: ['Recipes', 'A gauge and a material; the cores and wraps that make it are worked out.'],
+      bins: ['Bins', 'Where finished strings lie, in the order in which packers walk.'],
+      spools: ['Spools on the shelf', 'Each weighed with its wire, so that the books know what is there.'],
+      sets: ['Sets', 'What you sell by name. A shop of custom sets alone needs none.'],
+    },
+    isThere: 'begun',
+    isMissing: 'to do',
+    firstStepsElse:
+      'Then take in the people who work here, under Shop, and orders can come. Instruments and tunings that players name stand under Shop too.',
     nothing: 'Nothing needs you now.',
     nothingMore:
       'Late orders, runs and lots that stand still, wire that runs low, the dry room, requests and complaints would be here.',
@@ -85,7 +101,7 @@ export const TODAY_WORDS = wordsIn({
     silent: (since: string) => `Last read ${since}: more than a day ago.`,
     neverRead: 'Nobody has ever read it here.',
     waits: (since: string) => `Waits since ${since}.`,
-    complaint: (player: string, fault: string) => `${player}: ${fault}`,
+    complaint: (player: string, fault: string) => `${player}: ${fault.replaceAll('-', ' ')}`,
     complained: (since: string) => `Came ${since}.`,
     clock: 'The computer’s clock is behind',
     clockSays: (minutes: string, says: string) =>

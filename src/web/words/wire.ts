@@ -16,6 +16,7 @@ export const WIRE_WORDS = wordsIn({
     uses: { core: 'core', wrap: 'wrap' },
     onlyShort: 'Only what runs short',
     nothing: 'No wire is like that.',
+    enterWires: 'Enter the kinds of wire',
     nothingYet: 'The shop has no wire yet. Wires are entered in the shop’s room; spools are received here.',
     clear: 'Show all',
     columns: {

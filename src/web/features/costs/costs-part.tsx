@@ -22,20 +22,17 @@ export function CostsPart({ day }: { readonly day: Day }) {
     {
       heading: costColumns.amount,
       figures: true,
-      cell: (part) =>
-        part === 'scrapMinor' ? (
-          <Explained
-            name={costParts.scrapMinor}
-            what={words.scrapWhat}
-            formula={words.scrapFormula}
-            inputs={learned}
-            source={learned.length > 0 ? words.effectLearned : words.effectSource}
-          >
-            {amount(part)}
-          </Explained>
-        ) : (
-          amount(part)
-        ),
+      cell: (part) => (
+        <Explained
+          name={words.partOf(costParts[part])}
+          what={words.partWhat[part]}
+          formula={words.partFormula[part]}
+          source={part === 'scrapMinor' && learned.length > 0 ? words.effectLearned : words.partSource}
+          {...(part === 'scrapMinor' ? { inputs: learned } : {})}
+        >
+          {amount(part)}
+        </Explained>
+      ),
     },
     { heading: costColumns.share, figures: true, cell: (part) => figures.share(share(day.costs[part])) },
     {

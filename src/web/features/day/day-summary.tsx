@@ -44,7 +44,23 @@ export function DaySummary({ day }: { readonly day: Day }) {
           ),
           under: words.gross(number(grossesFromStrings(strings), 1)),
         },
-        { name: facts.cost, value: formatMoney(day.costs.totalMinor, day.shop) },
+        {
+          name: facts.cost,
+          value: (
+            <Explained
+              name={words.totalName}
+              what={words.totalWhat}
+              formula={words.totalFormula}
+              inputs={(Object.keys(words.costParts) as (keyof typeof words.costParts)[]).map((part) => ({
+                name: words.costParts[part],
+                value: formatMoney(day.costs[part], day.shop),
+              }))}
+              source={words.totalSource}
+            >
+              {formatMoney(day.costs.totalMinor, day.shop)}
+            </Explained>
+          ),
+        },
       ]}
     />
   );

@@ -59,8 +59,8 @@ export function LanesPicture({
       <div className={styles.lanes} data-scope={scope}>
         {nameWidth === 0 && (
           <div style={{ paddingTop: LANE.axisHeight }}>
-            {lanes.map(({ machine }) => (
-              <LaneName key={machine.machineId} machine={machine} />
+            {lanes.map(({ machine, bars }) => (
+              <LaneName key={machine.machineId} machine={machine} runs={bars.length} />
             ))}
           </div>
         )}
@@ -88,7 +88,7 @@ export function LanesPicture({
                 <path d={`M0 0H${drawnWidth - nameWidth}`} className={styles.rule} />
                 {nameWidth > 0 && (
                   <foreignObject x={-nameWidth} y={0} width={nameWidth} height={LANE.height}>
-                    <LaneName machine={lane.machine} />
+                    <LaneName machine={lane.machine} runs={lane.bars.length} />
                   </foreignObject>
                 )}
                 <LaneMaterials lane={lane} perMinute={perMinute} />

@@ -21,6 +21,8 @@ const STEPS: Readonly<Record<string, CarryStep>> = {
 /** Space takes a run up and puts it down, arrows move it, Esc leaves it; with empty hands arrows walk. */
 export function useHandKeys({ lanes, hand, onPutDown, walk }: HandKeys): (event: KeyboardEvent) => void {
   return (event) => {
+    // A figure beside the lanes has its own keys.
+    if ((event.target as Element).closest('button')) return;
     const carried = hand?.carried;
     if (!hand || !carried) {
       const { entryLotId } = walk;

@@ -20,6 +20,8 @@ interface CountStepProps {
   readonly book: RunBook;
   readonly view: ShopView;
   readonly onSpool: () => void;
+  /** Enough are made. */
+  readonly onEnough: () => void;
 }
 
 /** A button of the count, which also has a number. */
@@ -31,7 +33,7 @@ interface Choice {
 }
 
 /** Good strings and scrap by reason, one touch each. */
-export function CountStep({ book, view, onSpool }: CountStepProps) {
+export function CountStep({ book, view, onSpool, onEnough }: CountStepProps) {
   const words = useWords(COUNT_WORDS);
   const scrapWords = useWords(SCRAP_WORDS);
   const sound = useSound();
@@ -68,6 +70,13 @@ export function CountStep({ book, view, onSpool }: CountStepProps) {
     <section aria-label={words.title} className={styles.part}>
       <h2 className="unseen">{words.title}</h2>
       <CountSoFar book={book} />
+      {book.count.good >= run.body.quantity && (
+        <div className={styles.doing}>
+          <Button kind="main" size="floor" onClick={onEnough}>
+            {words.toClose}
+          </Button>
+        </div>
+      )}
       <div className={styles.goods}>
         {goods.map((choice, at) => (
           <CountButton

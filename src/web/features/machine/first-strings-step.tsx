@@ -94,6 +94,7 @@ export function FirstStringsStep({ book, sheet, view, onOn }: FirstStringsStepPr
           trials={trials}
           readings={readings}
           unit={micrometer.unit}
+          knobUnit={dialIn?.unit ?? ''}
           nameOf={nameOf}
           onOpen={isLive ? setActiveId : undefined}
         />

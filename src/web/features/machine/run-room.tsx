@@ -1,8 +1,9 @@
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import type { ShopView } from '../../../contract/index.js';
-import type { RecordOf } from '../../api/use-records.js';
+import { type ShopView, stringKeyInWords } from '../../../contract/index.js';
+import { type RecordOf, useAllRecords } from '../../api/use-records.js';
 import { isOf, useOutbox } from '../../outbox/index.js';
+import { buttonClass } from '../../parts/button.js';
 import styles from '../../parts/floor.module.css';
 import { StringHead } from '../../parts/string-head.js';
 import { useFigures } from '../../sight/figures.js';
@@ -16,11 +17,13 @@ import { CountStep } from './count-step.js';
 import { FirstStringsStep } from './first-strings-step.js';
 import { PauseButton } from './pause-button.js';
 import { RunState } from './run-state.js';
+import { runsAhead } from './runs-ahead.js';
 import { SheetStep } from './sheet-step.js';
 import { StartRun } from './start-run.js';
 import { useCautions } from './use-cautions.js';
 import { type RunBook, useRunBook } from './use-run-book.js';
 import { useRunSheet } from './use-run-sheet.js';
+import { useRunsHere } from './use-runs-here.js';
 
 type Step = keyof (typeof MACHINE_WORDS)['en']['steps'];
 
@@ -102,7 +105,14 @@ export function RunRoom({ record, view }: RunRoomProps) {
           onOn={() => setChosen('count')}
         />
       )}
-      {step === 'count' && <CountStep book={book} view={view} onSpool={() => setChosen('spools')} />}
+      {step === 'count' && (
+        <CountStep
+          book={book}
+          view={view}
+          onSpool={() => setChosen('spools')}
+          onEnough={() => setChosen('close')}
+        />
+      )}
       {step === 'close' && <CloseStep book={book} />}
     </article>
   );
@@ -163,6 +173,28 @@ function RunOver({ book: { run } }: { readonly book: RunBook }) {
     <section className={styles.part}>
       <p className={styles.said}>{words.runOver}</p>
       {run.state === 'closed' && <p>{words.lotIs(figures.number(goodCount), figures.number(scrapCount))}</p>}
+      <AfterRun machineId={run.body.machineId} />
     </section>
+  );
+}
+
+/** What is next on the machine, one touch away. */
+function AfterRun({ machineId }: { readonly machineId: string }) {
+  const words = useWords(MACHINE_WORDS);
+  const { runs } = useRunsHere(machineId);
+  const plans = (useAllRecords('plan', { state: 'in-force' }).data ?? []).map(({ body }) => body);
+  const { underWay, planned } = runsAhead(runs, plans);
+  const next = underWay[0] ?? planned[0];
+  return (
+    <div className={styles.doing}>
+      {next && (
+        <Link to="/machine" search={{ run: next.id }} className={buttonClass('main', 'floor')}>
+          {words.nextRun(stringKeyInWords(next.body.stringKey).short)}
+        </Link>
+      )}
+      <Link to="/machine" className={buttonClass(next ? 'plain' : 'main', 'floor')}>
+        {words.backToRuns}
+      </Link>
+    </div>
   );
 }

@@ -21,6 +21,8 @@ interface StringsTableProps {
   readonly trials: readonly Trial[];
   readonly readings: readonly RunReading[];
   readonly unit: InstrumentUnit;
+  /** In what the wrap's knob is marked; empty where it has a bare scale. */
+  readonly knobUnit: string;
   readonly nameOf: (trial: Trial) => string;
   readonly onOpen: ((id: string) => void) | undefined;
 }
@@ -32,7 +34,7 @@ const TONES: Readonly<Record<Trial['verdict'], StateTone>> = {
 };
 
 /** Every trial string with its readings, its mean against the sheet's band, and the verdict. */
-export function StringsTable({ sheet, trials, readings, unit, nameOf, onOpen }: StringsTableProps) {
+export function StringsTable({ sheet, trials, readings, unit, knobUnit, nameOf, onOpen }: StringsTableProps) {
   const words = useWords(STRINGS_WORDS);
   const dialWords = useWords(DIAL_IN_WORDS);
   const figures = useFigures();
@@ -46,7 +48,7 @@ export function StringsTable({ sheet, trials, readings, unit, nameOf, onOpen }: 
     instrumentFigure(value, inUnit, { figures, words });
   // Under the name: a column of its own would push the readings off a narrow screen.
   const dialledOf = ({ setting, setBy, seen }: Trial) => {
-    const shown = setting === undefined ? undefined : figures.number(setting, 2);
+    const shown = setting === undefined ? undefined : dialWords.setAt(figures.number(setting, 2), knobUnit);
     const own = setBy === 'override' && shown !== undefined ? dialWords.byHand(shown) : shown;
     return [own, seen && dialWords.seen[seen].toLowerCase()].filter(Boolean).join(', ');
   };

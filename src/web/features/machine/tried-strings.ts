@@ -5,7 +5,8 @@ import type { RunReading } from './use-run-book.js';
 
 /**
  * Trial strings as the dial-in takes them. The last string of a position counts once all its diameters are measured;
- * earlier ones with what there is of them. `toMeasure`: positions, from 0, whose last string is not measured yet.
+ * earlier ones with what there is of them. `toMeasure`: positions, from 0, whose last string is not measured yet; one that
+ * was thrown away need not be.
  */
 export function triedStrings(
   trials: readonly Trial[],
@@ -20,7 +21,7 @@ export function triedStrings(
     const isWhole = cellsOf(firstOff).every(
       (cell) => cell.quantity !== 'diameter' || readingIn(cell, own) !== undefined,
     );
-    if (isLast && !isWhole) toMeasure.add(position);
+    if (isLast && !isWhole && trial.verdict !== 'scrap') toMeasure.add(position);
     return {
       position,
       ...(trial.setting === undefined ? {} : { setting: trial.setting }),

@@ -4,6 +4,7 @@ import { useQueued } from '../../outbox/index.js';
 import { useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { STRINGS_WORDS } from '../../words/machine.js';
+import { instrumentFigure } from './instrument-figure.js';
 import type { Cell } from './trial-readings.js';
 import { useCellWords } from './use-cell-words.js';
 import { UNDO_MS } from './use-enter-tally.js';
@@ -28,7 +29,7 @@ export function useEnterReading(
         value,
         instrument: isMass ? words.scaleName : micrometer.trim() || words.firstName,
       };
-      const shown = isMass ? figures.weight(value) : figures.diameter(value);
+      const shown = isMass ? instrumentFigure(value, 'g', { figures, words }) : figures.diameter(value);
       void enter(
         { rows: [row] },
         { label: words.enteredReading(cellWords.short(cell), shown), undoWithin: UNDO_MS },

@@ -27,7 +27,7 @@ export function MovementsPart(view: MovementView) {
     { heading: columns.what, share: 2, cell: ({ movement }) => words.whats[movement.what] ?? movement.what },
     {
       heading: columns.moved,
-      share: 2,
+      share: 3,
       figures: true,
       cell: ({ moved }) => movedInFigures(moved, figures, view.account !== undefined),
     },

@@ -43,7 +43,7 @@ export function OrdersPart({ view }: { readonly view: PlanView }) {
         </p>
       </div>
       {found === 0 ? (
-        <p className="quiet">{words.none}</p>
+        <p className="quiet">{day.orders.length === 0 ? words.noneAtAll : words.none}</p>
       ) : (
         <SheetTable caption={words.partTitle} columns={columns} rows={shown} rowKey={({ line }) => line} />
       )}

@@ -1,5 +1,5 @@
 import { Link, useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { stringKeyInWords } from '../../../contract/index.js';
 import { Button, buttonClass } from '../../parts/button.js';
 import { RoomTitle } from '../../parts/room-title.js';
@@ -45,6 +45,8 @@ export function PackPart({ pack, due, packing }: PackPartProps) {
   const isChosen = places.some(({ wanted, picked }) => wanted.position === chosen && !picked);
   const nextPosition = isOpen ? (isChosen ? chosen : nextPlace(pack, packing)?.position) : undefined;
   const place = places.find(({ wanted }) => wanted.position === nextPosition);
+
+  const isFull = isOpen && !place;
 
   const take = (position: number, lotId: string, binId: string) => {
     accepted();
@@ -98,7 +100,11 @@ export function PackPart({ pack, due, packing }: PackPartProps) {
               onTake={({ lying, bin }: Source) => take(place.wanted.position, lying.lotId, bin.id)}
             />
           )}
-          {!stop && isOpen && !place && <Complete onSeal={seal} />}
+          {!stop && isFull && (
+            <Complete onSeal={seal}>
+              <PackLabels pack={pack} packs={due.packs.length} />
+            </Complete>
+          )}
           {!isOpen && <Done pack={pack} due={due} />}
           <p role="status" className={styles.told}>
             {told}
@@ -123,7 +129,7 @@ export function PackPart({ pack, due, packing }: PackPartProps) {
         <Link to="/packing" search={{}} className={buttonClass('plain', 'floor')}>
           {words.backToRoll}
         </Link>
-        <PackLabels pack={pack} packs={due.packs.length} />
+        {isOpen && !isFull && <PackLabels pack={pack} packs={due.packs.length} />}
         {pack.state !== 'shipped' && <GiveUpPack pack={pack} />}
       </div>
     </>
@@ -146,7 +152,7 @@ function PackTitle({ pack, due }: Pick<PackPartProps, 'pack' | 'due'>) {
   );
 }
 
-function Complete({ onSeal }: { readonly onSeal: () => void }) {
+function Complete({ onSeal, children }: { readonly onSeal: () => void; readonly children: ReactNode }) {
   const words = useWords(PACKING_WORDS);
   const heading = useFocusIfLost();
   return (
@@ -155,9 +161,12 @@ function Complete({ onSeal }: { readonly onSeal: () => void }) {
         {words.complete}
       </h2>
       <p>{words.completeMore}</p>
-      <Button kind="main" size="floor" onClick={onSeal}>
-        {words.seal}
-      </Button>
+      <div className={styles.row}>
+        <Button kind="main" size="floor" onClick={onSeal}>
+          {words.seal}
+        </Button>
+        {children}
+      </div>
     </section>
   );
 }
@@ -167,6 +176,7 @@ function Done({ pack, due }: { readonly pack: Pack; readonly due: OrderDue }) {
   const words = useWords(PACKING_WORDS);
   const { moment } = useFigures();
   const { sealedAt } = pack.body;
+  const navigate = useNavigate();
   const after = due.packs.find(({ state }) => state === 'open');
   const heading = useFocusIfLost();
   return (
@@ -181,7 +191,9 @@ function Done({ pack, due }: { readonly pack: Pack; readonly due: OrderDue }) {
             {words.nextPack}
           </Link>
         )}
-        <SendOrder due={due} />
+        {/* An order that is sent is no more to be packed: the next one is among the others. */}
+        <SendOrder due={due} onSent={() => void navigate({ to: '/packing', search: {} })} />
+        <PackLabels pack={pack} packs={due.packs.length} />
       </div>
     </section>
   );

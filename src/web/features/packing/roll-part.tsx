@@ -109,10 +109,13 @@ const TONES: Readonly<Record<OrderDue['standing'], StateTone>> = {
   waits: 'waits',
 };
 
+/** An order may have dozens of lines; so many sets are named where orders stand one below the other. */
+const SETS_NAMED = 2;
+
 function OrderOnRoll({ due, isOnWalk, onTurn }: OrderOnRollProps) {
   const words = useWords(PACKING_WORDS);
   const { order, standing, sets, sealed, sent, takes, lacks } = due;
-  const { number, player, note } = order.body;
+  const { number, player, note, lines } = order.body;
   const packed = sealed + sent;
   return (
     <li className={styles.order}>
@@ -122,6 +125,14 @@ function OrderOnRoll({ due, isOnWalk, onTurn }: OrderOnRollProps) {
         </p>
         <p>
           <DueOn due={order.body.due} /> · {packed > 0 ? words.packedSets(packed, sets) : words.sets(sets)}
+        </p>
+        <p className="quiet">
+          {words.ofSets(
+            lines
+              .slice(0, SETS_NAMED)
+              .map(({ setName, quantity, kind }) => words.setOf(setName, quantity, kind === 'stock')),
+            Math.max(0, lines.length - SETS_NAMED),
+          )}
         </p>
         <p>
           <StateMark tone={TONES[standing]}>{words.standing[standing]}</StateMark>

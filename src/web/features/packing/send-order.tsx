@@ -11,7 +11,7 @@ import { PACKING_WORDS } from '../../words/packing.js';
 import type { OrderDue } from './orders-due.js';
 
 /** Sends what is sealed of an order: all of it, or a part. It cannot be fetched back, so it is asked once more. */
-export function SendOrder({ due }: { readonly due: OrderDue }) {
+export function SendOrder({ due, onSent }: { readonly due: OrderDue; readonly onSent?: () => void }) {
   const words = useWords(PACKING_WORDS);
   const may = useMay();
   const tell = useTell();
@@ -31,6 +31,7 @@ export function SendOrder({ due }: { readonly due: OrderDue }) {
     if (!answer.ok) return;
     setAsks(false);
     tell({ text: words.sentTold(number, answer.value.shipped.length) });
+    if (rest === 0) onSent?.();
   };
   const close = () => {
     forget();

@@ -24,6 +24,8 @@ export interface FormAnswer {
   readonly quantity: number;
   readonly answer: RequestAnswer;
   readonly sets: readonly OfferedSet[];
+  /** Nobody said on which scale the liked set is liked. */
+  readonly isLikedScaleAssumed: boolean;
 }
 
 export interface OfferedSet {
@@ -53,6 +55,7 @@ export function answerForm(
     request,
     quantity,
     answer,
+    isLikedScaleAssumed: request.reference !== undefined && form.likesScale.trim() === '',
     sets: answer.sets.map((set) => ({
       set,
       keys: keysOf(set, answer),

@@ -7,6 +7,7 @@ import { LikedTable } from './liked-table.js';
 import { OfferedCard } from './offered-card.js';
 import styles from './request-part.module.css';
 import { gaugesOf } from './set-words.js';
+import { useScaleWords } from './use-scale-words.js';
 
 interface AnswerPartProps {
   readonly answer: FormAnswer;
@@ -33,6 +34,7 @@ export const AnswerPart = memo(function AnswerPart({ answer, given, take, busy }
           {warningInWords(warning)}
         </p>
       ))}
+      {answer.isLikedScaleAssumed && <LikedScale answer={answer} />}
       <div className={styles.sets}>
         {answer.sets.map((offered, at) => (
           <OfferedCard
@@ -54,6 +56,14 @@ export const AnswerPart = memo(function AnswerPart({ answer, given, take, busy }
     </section>
   );
 });
+
+/** A set feels as it does by the scale it is on: what nobody said of it must not pass unseen. */
+function LikedScale({ answer: { request } }: { readonly answer: FormAnswer }) {
+  const { likedScaleAssumed } = useWords(REQUESTS_WORDS).answer;
+  const scales = useScaleWords();
+  if (!request.reference) return null;
+  return <p className={styles.told}>{likedScaleAssumed(scales(request.reference.instrument))}</p>;
+}
 
 /** What is to be told of the request itself, whichever set is taken. */
 const toldOfAll = (sets: readonly OfferedSet[]) =>

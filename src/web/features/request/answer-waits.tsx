@@ -18,7 +18,8 @@ export function AnswerWaits({ faults, wrong }: AnswerWaitsProps) {
       <p className="quiet">{waits.lead}</p>
       {Object.entries(faults).map(([field, { what, mend }]) => (
         <p key={what}>
-          <span className={field in wrong ? 'care' : undefined}>{what}</span> {mend}
+          {/* How to mend what was typed stands where it was typed. */}
+          {field in wrong ? <span className="care">{what}</span> : `${what} ${mend}`}
         </p>
       ))}
     </div>

@@ -5,8 +5,13 @@ import type { REQUESTS_WORDS } from '../../words/requests.js';
 type Words = Pick<(typeof REQUESTS_WORDS)['en'], 'fields' | 'waits'>;
 export type FormField = keyof Words['fields'];
 
+/** A fault in words, and the names that may have been meant: each of them mends it. */
+export interface FieldFault extends FaultWords {
+  readonly nearest?: readonly string[];
+}
+
 /** Faults by the field in which they are mended; those of no field stand under `whole`. */
-export type FieldFaults = Readonly<Partial<Record<FormField | 'whole', FaultWords>>>;
+export type FieldFaults = Readonly<Partial<Record<FormField | 'whole', FieldFault>>>;
 
 export const NO_FAULTS: FieldFaults = {};
 
@@ -20,9 +25,13 @@ const fieldOf = ({ column, code }: OrderFault, { fields }: Words): FormField | '
   return column !== undefined && column in fields ? (column as FormField) : 'whole';
 };
 
-function wordsOf(fault: OrderFault, words: Words): FaultWords {
+function wordsOf(fault: OrderFault, words: Words): FieldFault {
   if (fault.code === 'order.nothing-wanted')
     return { what: words.waits.noTuning, mend: words.waits.noTuningMend };
   const field = fieldOf(fault, words);
-  return orderFaultWords(field === 'whole' ? fault : { ...fault, column: `“${words.fields[field]}”` });
+  if (field === 'whole') return orderFaultWords(fault);
+  // The names stand beside the field to be touched: they need not be said as well.
+  const { nearest, ...facts } = fault.facts;
+  const said = orderFaultWords({ ...fault, facts, column: `“${words.fields[field]}”` });
+  return { ...said, nearest: Array.isArray(nearest) ? nearest.map(String) : [] };
 }

@@ -10,12 +10,14 @@ import { explainLoad, explainPull } from '../set/explain-string.js';
 import type { FormAnswer } from './answer-form.js';
 import styles from './request-part.module.css';
 import { gaugeInWords } from './set-words.js';
+import { useScaleWords } from './use-scale-words.js';
 
 /** What the set that is liked does where it is liked. */
 export function LikedTable({ answer: { answer, request } }: { readonly answer: FormAnswer }) {
   const { answer: words } = useWords(REQUESTS_WORDS);
   const { how } = useWords(SETS_WORDS);
   const figures = useFigures();
+  const scales = useScaleWords();
   const { liked, likedTensionN } = answer;
   if (!liked || likedTensionN === undefined || !request.reference) return null;
   const columns = liked.tuning.pitches.map((pitch, at) => {
@@ -38,6 +40,16 @@ export function LikedTable({ answer: { answer, request } }: { readonly answer: F
   return (
     <section aria-labelledby="liked" className={styles.liked}>
       <h2 id="liked">{words.liked}</h2>
+      <p className="quiet">
+        {words.likedOn(
+          columns.map(({ gauge }) => gauge).join(' '),
+          columns
+            .map(({ note }) => note)
+            .toReversed()
+            .join(' '),
+          scales(liked.instrument),
+        )}
+      </p>
       <Sideways label={words.liked}>
         <table className={styles.likedTable}>
           <thead>

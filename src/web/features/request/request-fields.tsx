@@ -62,9 +62,13 @@ export const HasFields = memo(
   alikeIn('instrument', 'scale', 'tuning', 'material', 'end'),
 );
 
-/** What the shop winds. */
-export const wrapMaterials = ({ recipes }: Pick<Shop, 'recipes'>): readonly StringMaterial[] =>
-  [...new Set(recipes.map(({ material }) => material))].filter((material) => material !== 'plain-steel');
+/** What the shop winds; before it winds anything, the usual one. */
+export function wrapMaterials({ recipes }: Pick<Shop, 'recipes'>): readonly StringMaterial[] {
+  const wound = [...new Set(recipes.map(({ material }) => material))].filter(
+    (material) => material !== 'plain-steel',
+  );
+  return wound.length > 0 ? wound : ['nickel-plated-steel'];
+}
 
 /** The set that the player likes, and where. */
 export const LikesFields = memo(

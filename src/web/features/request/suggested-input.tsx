@@ -1,7 +1,11 @@
 import { TextInput } from '@mantine/core';
 import { useId } from 'react';
-import type { FaultWords } from '../../../contract/index.js';
+import { Button } from '../../parts/button.js';
 import { HINT_BELOW } from '../../parts/hint-below.js';
+import { useWords } from '../../words/language.js';
+import { REQUESTS_WORDS } from '../../words/requests.js';
+import type { FieldFault } from './form-faults.js';
+import styles from './request-part.module.css';
 
 interface SuggestedInputProps {
   readonly label: string;
@@ -10,10 +14,13 @@ interface SuggestedInputProps {
   readonly suggestions?: readonly string[];
   readonly description?: string;
   readonly placeholder?: string;
-  readonly fault?: FaultWords | undefined;
+  readonly fault?: FieldFault | undefined;
 }
 
-/** A text that may be typed freely or picked from names that are known; what is wrong with it stands under it. */
+/**
+ * A text that may be typed freely or picked from names that are known; what is wrong with it stands under it, and the
+ * names that may have been meant, one touch each.
+ */
 export function SuggestedInput({
   suggestions,
   onChange,
@@ -22,9 +29,10 @@ export function SuggestedInput({
   placeholder,
   ...rest
 }: SuggestedInputProps) {
+  const { meant } = useWords(REQUESTS_WORDS);
   const id = useId();
   return (
-    <>
+    <div>
       <TextInput
         {...rest}
         {...HINT_BELOW}
@@ -43,6 +51,16 @@ export function SuggestedInput({
           ))}
         </datalist>
       )}
-    </>
+      {fault?.nearest && fault.nearest.length > 0 && (
+        <fieldset className={styles.meant}>
+          <legend>{meant}</legend>
+          {fault.nearest.map((name) => (
+            <Button key={name} onClick={() => onChange(name)}>
+              {name}
+            </Button>
+          ))}
+        </fieldset>
+      )}
+    </div>
   );
 }

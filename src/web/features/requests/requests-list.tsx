@@ -149,11 +149,11 @@ function OthersTable({ state, search }: { readonly state: string; readonly searc
 }
 
 const otherColumns = (words: Words, figures: Figures): readonly LongColumn<Request>[] => [
-  { heading: words.list.player, share: 2, cell: (request) => <PlayerLink request={request} /> },
-  { heading: words.list.stands, cell: ({ state }) => <RequestMark state={state} /> },
-  { heading: words.list.when, share: 2, cell: ({ updatedAt }) => figures.moment(updatedAt) },
-  { heading: words.list.instrument, share: 3, cell: ({ body }) => askedInShort(body.request) },
-  { heading: words.list.answer, share: 2, cell: ({ body }) => answerInShort(body) || words.list.noAnswer },
+  { heading: words.list.player, share: 4, cell: (request) => <PlayerLink request={request} /> },
+  { heading: words.list.stands, share: 3, cell: ({ state }) => <RequestMark state={state} /> },
+  { heading: words.list.when, share: 4, cell: ({ updatedAt }) => figures.moment(updatedAt) },
+  { heading: words.list.instrument, share: 6, cell: ({ body }) => askedInShort(body.request) },
+  { heading: words.list.answer, share: 4, cell: ({ body }) => answerInShort(body) || words.list.noAnswer },
 ];
 
 const PlayerLink = ({ request: { id, body } }: { readonly request: Request }) => (

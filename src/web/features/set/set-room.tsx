@@ -6,6 +6,7 @@ import { useMay } from '../../api/session.js';
 import { useAllRecords } from '../../api/use-records.js';
 import { buttonClass } from '../../parts/button.js';
 import desk from '../../parts/desk.module.css';
+import { Explained } from '../../parts/explained.js';
 import { Facts } from '../../parts/facts.js';
 import { RoomTitle } from '../../parts/room-title.js';
 import { useFigures } from '../../sight/figures.js';
@@ -81,7 +82,19 @@ function Shelf({ record: { body }, shop }: Pick<SetRoomProps, 'record' | 'shop'>
       facts={[
         {
           name: strung.complete,
-          value: number(sets),
+          value: (
+            <Explained
+              name={strung.complete}
+              what={strung.completeWhat}
+              formula={strung.completeFormula}
+              {...(shortest
+                ? { inputs: [{ name: gaugeInWords(shortest.spec), value: number(shortest.onShelf) }] }
+                : {})}
+              source={strung.completeSource}
+            >
+              {number(sets)}
+            </Explained>
+          ),
           under:
             shortest &&
             `${list.short}: ${list.shortOf(gaugeInWords(shortest.spec), number(shortest.onShelf))}`,

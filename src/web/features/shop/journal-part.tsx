@@ -41,7 +41,7 @@ export function JournalPart() {
     { heading: said.columns.what, share: 7, cell: ({ useCase }) => doneInWords(useCase) },
     {
       heading: said.columns.touched,
-      share: 3,
+      share: 4,
       cell: ({ touched }) => touchedInWords(touched, kinds, said),
     },
     {

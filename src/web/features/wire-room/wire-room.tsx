@@ -2,7 +2,7 @@ import { Checkbox, NativeSelect, TextInput } from '@mantine/core';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useMay } from '../../api/session.js';
-import { Button } from '../../parts/button.js';
+import { Button, buttonClass } from '../../parts/button.js';
 import desk from '../../parts/desk.module.css';
 import { Empty } from '../../parts/empty.js';
 import { type LongColumn, LongTable } from '../../parts/long-table.js';
@@ -39,7 +39,13 @@ export function WireRoom({ lines }: { readonly lines: readonly WireLine[] }) {
         )}
       </div>
       {lines.length === 0 ? (
-        <Empty what={words.nothingYet} />
+        <Empty what={words.nothingYet}>
+          {may('shop.edit') && (
+            <Link to="/shop/$part" params={{ part: 'wires' }} className={buttonClass('main')}>
+              {words.enterWires}
+            </Link>
+          )}
+        </Empty>
       ) : (
         <div className={desk.stack}>
           <search className={desk.narrow}>

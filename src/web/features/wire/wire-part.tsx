@@ -32,7 +32,7 @@ export function WirePart({ day }: { readonly day: Day }) {
 const columnsOf = (
   date: string,
   words: PlanWords,
-  { weight, number }: Figures,
+  { weight, number, unitWeight }: Figures,
 ): readonly SheetColumn<WirePull>[] => [
   { heading: words.wireColumns.wire, names: true, cell: ({ wireId }) => wireId },
   {
@@ -53,7 +53,20 @@ const columnsOf = (
   {
     heading: words.wireColumns.metres,
     figures: true,
-    cell: ({ neededM }) => words.metres(number(Math.ceil(neededM))),
+    cell: ({ wireId, neededKg, neededM }) => (
+      <Explained
+        name={words.metresName(wireId)}
+        what={words.metresWhat}
+        formula={words.metresFormula}
+        inputs={[
+          { name: words.wireColumns.take, value: weight(neededKg) },
+          { name: words.unitWeightIs, value: unitWeight(neededKg / neededM) },
+        ]}
+        source={words.metresSource}
+      >
+        {words.metres(number(Math.ceil(neededM)))}
+      </Explained>
+    ),
   },
   { heading: words.wireColumns.from, wide: true, cell: (pull) => <Spools pull={pull} /> },
   {

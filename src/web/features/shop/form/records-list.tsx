@@ -120,7 +120,7 @@ function List<Kind extends EditedKind>(props: ListProps<Kind>) {
         ))}
       </div>
       {shown.length === 0 ? (
-        <Empty what={words.nothing} />
+        <Empty what={records.length === 0 ? words.noneYet : words.nothing} />
       ) : (
         <LongTable caption={caption} columns={[name, ...columns]} rows={shown} rowKey={({ id }) => id} />
       )}
