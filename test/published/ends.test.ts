@@ -3,37 +3,33 @@ import {
   censoredLogLikelihood,
   censoredMean,
   coreEndSheet,
+  type EndPull,
   goodInARowFor,
-  lowerLimit,
+  jointStrength,
   pullLeftBehind,
-  shareLimits,
 } from '../../src/core/winding/index.js';
 import { BENCH, PLAIN_12, specOf } from '../fixtures/winders.js';
 
 describe('pull tests of ends, against print', () => {
-  it('limits of a share: 4 of 20, 90 %, 0.071354 to 0.401029 (NIST/SEMATECH e-Handbook 7.2.4.1, exact)', () => {
-    const { low, high } = shareLimits({ good: 4, tried: 20 }, 0.9);
-    expect(low).toBeCloseTo(0.071354, 5);
-    expect(high).toBeCloseTo(0.401029, 5);
-  });
-
   it('limits of a share: 3 of 20, 95 %, 0.0321 to 0.3789; 42 of 100, 0.3220 to 0.5229 (tables of the exact method)', () => {
-    expect(shareLimits({ good: 3, tried: 20 }, 0.95)).toEqual({
-      low: expect.closeTo(0.0321, 4),
-      high: expect.closeTo(0.3789, 4),
-    });
-    expect(shareLimits({ good: 42, tried: 100 }, 0.95)).toEqual({
-      low: expect.closeTo(0.322, 4),
-      high: expect.closeTo(0.5229, 4),
-    });
+    const ends = (good: number, tried: number): readonly EndPull[] =>
+      Array.from({ length: tried }, (_, end) => ({
+        forceN: 100,
+        came: end < good ? 'held' : 'at-twist',
+        leastBreakingN: end < good ? 100 : 200,
+      }));
+    const limits = (low: number, high: number) =>
+      expect.objectContaining({ low: expect.closeTo(low, 4), high: expect.closeTo(high, 4) });
+    expect(jointStrength(ends(3, 20), 0.9).holds).toEqual(limits(0.0321, 0.3789));
+    expect(jointStrength(ends(42, 100), 0.9).holds).toEqual(limits(0.322, 0.5229));
+    expect(jointStrength(ends(59, 59), 0.9).atLeast?.isEnough).toBe(true);
+    expect(jointStrength(ends(58, 58), 0.9).atLeast?.isEnough).toBe(false);
   });
 
   it('good ends in a row: 59 for 95 % and 95 %, 29 for 95 % and 90 %, 22 for 90 % and 90 % (Wilks 1941; figures of the trade of reliability)', () => {
     expect(goodInARowFor(0.95, 0.95)).toBe(59);
     expect(goodInARowFor(0.95, 0.9)).toBe(29);
     expect(goodInARowFor(0.9, 0.9)).toBe(22);
-    expect(lowerLimit(59, 59, 0.05)).toBeGreaterThan(0.95);
-    expect(lowerLimit(58, 58, 0.05)).toBeLessThan(0.95);
   });
 
   it('mean and spread of a sample cut off after 7 of 10: 1.742 and 0.079 (A. K. Gupta, Biometrika 39, 1952, 260; data from memory)', () => {

@@ -8,7 +8,6 @@ export {
 export { compensatedSum } from './compensated-sum.js';
 export { type Estimate, estimate } from './estimate.js';
 export { findRoot, type RootSearch } from './find-root.js';
-export { gammaBelow, gammaQuantile } from './gamma-distribution.js';
 export { gaussNewton, type LeastSquaresFit, type LeastSquaresProblem } from './gauss-newton.js';
 export { gaussLegendre, integrate } from './integrate.js';
 export { isotonicFit } from './isotonic-fit.js';

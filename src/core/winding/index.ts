@@ -23,7 +23,6 @@ export {
   type TurnsSeen,
 } from './dial-in/traverse-pitch.js';
 export type { DriveSetting } from './drive-for-pitch.js';
-export { lowerLimit, shareLimits } from './ends/binomial-limits.js';
 export { endsByCertificate } from './ends/by-certificate.js';
 export { censoredLogLikelihood, censoredMean } from './ends/censored-normal.js';
 export { coreEndSheet } from './ends/core-end-work.js';

@@ -8,7 +8,8 @@ import type { TakenBack } from './take-back.js';
 interface UndoTouchProps {
   /** What was touched last, of what this button takes back. */
   readonly last: { readonly label: string } | undefined;
-  readonly onUndo: () => Promise<TakenBack>;
+  /** `too-late` where it went to the shop in between, and is to be taken back from its list. */
+  readonly onUndo: () => Promise<TakenBack | 'too-late'>;
 }
 
 /** Takes the last touch back, and says beside itself what came of it: nothing is laid over the other buttons. */
@@ -18,7 +19,7 @@ export function UndoTouch({ last, onUndo }: UndoTouchProps) {
   const undo = async () => {
     if (!last) return;
     const { label } = last;
-    setSaid((await onUndo()) === 'not-sent' ? words.takenBack(label) : words.takenBackSent(label));
+    setSaid(words.undone[await onUndo()](label));
   };
   return (
     <div className={styles.undo}>

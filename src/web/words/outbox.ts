@@ -49,8 +49,11 @@ export const OUTBOX_WORDS = wordsIn({
     goneAlready: 'It is on its way to the shop already, and cannot be taken back here.',
     undo: (what: string) => `Undo: ${what}`,
     undoNothing: 'Nothing to undo',
-    takenBack: (what: string) => `Taken back: ${what}`,
-    takenBackSent: (what: string) => `Taken back: ${what}. The shop keeps both, and counts it no more.`,
+    undone: {
+      'not-sent': (what: string) => `Taken back: ${what}`,
+      voided: (what: string) => `Taken back: ${what}. The shop keeps both, and counts it no more.`,
+      'too-late': (what: string) => `${what} went to the shop meanwhile. Take it back in the list.`,
+    },
     voids: (what: string) => `Taken back: ${what}`,
     slip: 'a slip of the hand',
     soundOn: 'Sound is on',

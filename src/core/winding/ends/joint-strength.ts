@@ -1,4 +1,4 @@
-import { lowerLimit, shareLimits } from './binomial-limits.js';
+import { betaDistribution } from '../../stats/index.js';
 import { censoredMean, type SpreadPrior } from './censored-normal.js';
 import { type EndPull, gaveWay, judgePull, shareOf } from './end-pull.js';
 
@@ -59,10 +59,19 @@ export function jointStrength(all: readonly EndPull[], proofShare: number): Join
     ...(tried === 0
       ? {}
       : {
-          holds: { ...shareLimits({ good, tried }, CONFIDENCE), confidence: CONFIDENCE },
+          holds: { ...limitsOf(good, tried), confidence: CONFIDENCE },
           atLeast: atLeastOf(pulls),
         }),
     ...efficiencyOf(pulls),
+  };
+}
+
+/** Exact limits of a share (C. J. Clopper & E. S. Pearson, Biometrika 26, 1934, 404). */
+function limitsOf(good: number, tried: number): { readonly low: number; readonly high: number } {
+  const tail = (1 - CONFIDENCE) / 2;
+  return {
+    low: good === 0 ? 0 : betaDistribution(good, tried - good + 1).quantile(tail),
+    high: good === tried ? 1 : betaDistribution(good + 1, tried - good).quantileAbove(tail),
   };
 }
 
@@ -71,7 +80,7 @@ export function jointStrength(all: readonly EndPull[], proofShare: number): Join
  * 1941, 91). An end that did not give way is as strong as it was pulled, or stronger: the bound stays true.
  */
 function atLeastOf(pulls: readonly EndPull[]): NonNullable<JointStrength['atLeast']> {
-  const coverage = lowerLimit(pulls.length, pulls.length, 1 - CONFIDENCE);
+  const coverage = (1 - CONFIDENCE) ** (1 / pulls.length);
   return {
     share: Math.min(...pulls.map(shareOf)),
     coverage,

@@ -1,4 +1,4 @@
-import { gammaQuantile } from '../../numeric/index.js';
+import { gammaDistribution } from '../../stats/index.js';
 
 /** A gamma distribution of a rate: mean shape / rate. */
 export interface Gamma {
@@ -19,6 +19,6 @@ export const gammaMean = ({ shape, rate }: Gamma): number => shape / rate;
 
 /** The middle nine tenths. */
 export const gammaBand = ({ shape, rate }: Gamma): { readonly low: number; readonly high: number } => ({
-  low: gammaQuantile(0.05, shape) / rate,
-  high: gammaQuantile(0.95, shape) / rate,
+  low: gammaDistribution(shape).quantile(0.05) / rate,
+  high: gammaDistribution(shape).quantile(0.95) / rate,
 });

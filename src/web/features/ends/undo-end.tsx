@@ -9,5 +9,6 @@ export function UndoEnd({ runId }: { readonly runId: string }) {
       entry.input.rows.some((row) => row.runId === runId) &&
       entry.state === 'waiting',
   );
-  return <UndoTouch last={last} onUndo={({ number }) => discard(number)} />;
+  const undo = async () => (last && (await discard(last.number)) ? 'not-sent' : 'too-late');
+  return <UndoTouch last={last} onUndo={undo} />;
 }
