@@ -11,6 +11,7 @@ export {
 } from './client.js';
 export { pageAnswer, wholeAnswer } from './http/answers.js';
 export type { CalibrationView } from './http/calibration.js';
+export type { DryRoomAir } from './http/dry-room.js';
 export type { MachineWearView } from './http/machine-wear.js';
 export type { Need, WireCover } from './http/needs.js';
 export { foreignAnswer, isProblem, noAnswer } from './http/no-answer.js';
@@ -65,6 +66,12 @@ export {
 } from './use-cases/access.js';
 export { recalibrate } from './use-cases/calibration.js';
 export { DEFINITIONS, type Definitions } from './use-cases/definitions.js';
+export {
+  CLIMATE_COLUMNS,
+  type ClimateColumn,
+  importDryRoom,
+  reportDryRoom,
+} from './use-cases/dry-room.js';
 export * from './use-cases/orders.js';
 export * from './use-cases/packing.js';
 export {

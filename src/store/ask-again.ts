@@ -41,6 +41,18 @@ export function askAgain<Row extends object, Answer>(
   return trx.executeQuery(CompiledQuery.raw(statement.sql, parameters) as CompiledQuery<Answer>);
 }
 
+/** The same for any number of rows: in pieces, since a statement takes only so many values. `build` must take each piece by itself. */
+export async function askInPieces<Row extends object>(
+  trx: Sql,
+  name: string,
+  rows: readonly Row[],
+  build: (marks: readonly Row[]) => Compilable,
+): Promise<void> {
+  for (let at = 0; at < rows.length; at += PIECE)
+    await askAgain(trx, name, rows.slice(at, at + PIECE), build);
+}
+
+const PIECE = 500;
 const MOST_MADE = 500;
 
 /** Each database connection pool has its own: the two engines write statements differently. */

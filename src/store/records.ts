@@ -65,6 +65,8 @@ function createReader(trx: Sql, dialect: Dialect, known: KnownRecords): RecordRe
         .execute();
       return rows.map((row) => asRecord(row));
     },
+    between: async (kind, key, ends) =>
+      (await between(trx, recordTable(kind), key, ends)).map((row) => asRecord(row)),
     versions: async (kind, id) => {
       const former = await trx
         .selectFrom('record_versions')
@@ -95,6 +97,26 @@ async function list<Kind extends RecordKind>(
     .limit(rowsToFetch(walk));
   const rows = await from(trx, table).where('id', 'in', found).orderBy(inOrder(walk)).execute();
   return pageOf(rows, walk, (row) => asRecord<BodyOf<Kind>>(row));
+}
+
+async function between(
+  trx: Sql,
+  table: RecordTable,
+  key: string,
+  { from: least, to: most, last }: Parameters<RecordReader['between']>[2],
+) {
+  const column = table.keys.find(({ field }) => field === key)?.column;
+  invariant(column !== undefined, `${key} is no key of a ${table.kind}`);
+  const order = last === undefined ? 'asc' : 'desc';
+  const rows = await from(trx, table)
+    .$if(least !== undefined, (query) => query.where(sql.ref(column), '>=', least!))
+    .$if(most !== undefined, (query) => query.where(sql.ref(column), '<=', most!))
+    .orderBy(sql.ref(column), order)
+    .orderBy('created_at', order)
+    .orderBy('id', order)
+    .$if(last !== undefined, (query) => query.limit(last!))
+    .execute();
+  return last === undefined ? rows : rows.reverse();
 }
 
 async function insert<Body>(

@@ -1,6 +1,7 @@
 import type { UseCaseDefinition } from '../use-case.js';
 import * as access from './access.js';
 import * as calibration from './calibration.js';
+import * as dryRoom from './dry-room.js';
 import * as orders from './orders.js';
 import * as packing from './packing.js';
 import * as production from './production.js';
@@ -13,6 +14,7 @@ const { enrolDevice: _setsACookie, ...accessCases } = access;
 const ALL = {
   ...accessCases,
   ...calibration,
+  ...dryRoom,
   ...orders,
   ...packing,
   ...production,

@@ -4,6 +4,7 @@ import { recordSchema } from '../records/record-schema.js';
 import { closed, date, oneOf, text, wholeFrom, wholeWithin } from '../schemas/pieces.js';
 import { playerRequest, wantedSet } from '../schemas/player-request.js';
 import { defineUseCase } from '../use-case.js';
+import { fact, fileHeadings, importFault } from './import-parts.js';
 import { expectedVersion } from './shop.js';
 
 const order = recordSchema('order');
@@ -127,23 +128,10 @@ const columnMapping = Type.Partial(
 );
 
 const fileLines = Type.Array(Type.Integer(), { description: 'lines of the file that it stands on' });
-const fact = Type.Union([Type.String(), Type.Number(), Type.Array(Type.String()), Type.Array(Type.Number())]);
-
-const importFault = closed({
-  line: wholeFrom(1, 'line of the file'),
-  column: Type.Optional(text('heading as the file has it')),
-  orderId: Type.Optional(text("the order's number")),
-  read: Type.Optional(Type.String({ description: 'what the cell held' })),
-  code: text(),
-  facts: Type.Record(Type.String(), fact),
-});
-
 const previewedLine = closed({ setName: text(), quantity: wholeFrom(1, 'sets') });
 
 const importPreview = closed({
-  headings: Type.Array(closed({ heading: Type.String(), samples: Type.Array(Type.String()) }), {
-    description: 'headings of the file, each with its first filled cells',
-  }),
+  headings: fileHeadings,
   columns: columnMapping,
   ignored: Type.Array(Type.String(), { description: 'headings that mean nothing to us' }),
   orders: Type.Array(

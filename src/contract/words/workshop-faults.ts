@@ -1,5 +1,6 @@
 import { ACCESS_FAULTS } from './access-faults.js';
 import { CALIBRATION_FAULTS } from './calibration-faults.js';
+import { DRY_ROOM_FAULTS } from './dry-room-faults.js';
 import { ORDER_DESK_FAULTS } from './order-desk-faults.js';
 import type { FaultWords } from './order-faults.js';
 import { PACKING_FAULTS } from './packing-faults.js';
@@ -18,6 +19,7 @@ export const WORKSHOP_FAULTS: Readonly<Record<string, WordsOfFault>> = {
   ...ORDER_DESK_FAULTS,
   ...PACKING_FAULTS,
   ...CALIBRATION_FAULTS,
+  ...DRY_ROOM_FAULTS,
 };
 
 /** Says why the shop refuses and what to do about it. */

@@ -15,7 +15,9 @@ import {
   type Clock,
   calibrationSeen,
   daySeen,
+  dryRoomAir,
   localClock,
+  lotsLyingDuring,
   machineWearSeen,
   needsSeen,
   packingSeen,
@@ -98,6 +100,8 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'wire-cover': async (tx, _query, { now }) => ({ items: await wireCovers(tx, now) }),
   calibration: (tx, _query, { now }) => calibrationSeen(tx, now),
   'machine-wear': (tx, _query, { now }) => machineWearSeen(tx, now),
+  'dry-room-air': (tx, query, { now }) => dryRoomAir(tx, query, now),
+  'lots-lying-during': (tx, query) => lotsLyingDuring(tx, query),
   search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };
 
