@@ -209,6 +209,14 @@ const rooms = [
       lazyRouteComponent(() => import('./pages/dry-room-page.js'), 'DryRoomPage'),
     ),
   }),
+  createRoute({
+    getParentRoute: () => root,
+    path: '/dry-room/import',
+    component: room(
+      'dryroom.enter',
+      lazyRouteComponent(() => import('./pages/import-log-page.js'), 'ImportLogPage'),
+    ),
+  }),
 ] as const;
 
 /** Every part in every state, for those who build rooms. The shop's own build has no such room. */
