@@ -37,8 +37,10 @@ export function PeriodsPart({ air }: { readonly air: DryRoomAir }) {
     {
       heading: words.outside,
       figures: true,
-      cell: ({ outsideHours }) => (
-        <span className={outsideHours > 0 ? 'care' : ''}>{figures.number(outsideHours, 1)}</span>
+      cell: ({ outsideHours, knownHours }) => (
+        <span className={outsideHours > 0 ? 'care' : ''}>
+          {knownHours > 0 ? figures.number(outsideHours, 1) : words.notRead}
+        </span>
       ),
     },
     { heading: words.unknown, figures: true, cell: ({ unknownHours }) => figures.number(unknownHours, 1) },
