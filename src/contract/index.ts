@@ -11,6 +11,7 @@ export {
 } from './client.js';
 export { pageAnswer, wholeAnswer } from './http/answers.js';
 export type { CalibrationView } from './http/calibration.js';
+export type { ComplaintRegister, ComplaintTrace } from './http/complaints.js';
 export type { DryRoomAir } from './http/dry-room.js';
 export type { MachineWearView } from './http/machine-wear.js';
 export type { Need, WireCover } from './http/needs.js';
@@ -106,6 +107,7 @@ export {
 export { counted, lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from './words/amounts.js';
 export { type ArchiveFault, archiveFaultWords, type RestoreFault } from './words/archive-faults.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
+export { complaintFaultInWords } from './words/complaints.js';
 export { type DialInWords, dialInInWords, pitchAdviceInWords } from './words/dial-in.js';
 export {
   type FileFault,

@@ -211,6 +211,23 @@ const rooms = [
   }),
   createRoute({
     getParentRoute: () => root,
+    path: '/complaints',
+    validateSearch: texts('state', 'fault', 'text', 'days'),
+    component: room(
+      'complaint.read',
+      lazyRouteComponent(() => import('./pages/complaints-page.js'), 'ComplaintsPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
+    path: '/complaints/$id',
+    component: room(
+      'complaint.read',
+      lazyRouteComponent(() => import('./pages/complaint-page.js'), 'ComplaintPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
     path: '/dry-room/import',
     component: room(
       'dryroom.enter',

@@ -68,6 +68,7 @@ export async function loadDemoHistory(
   const days = workingDays(from, until);
   const chance = seededChance(seed);
   const hand = hands(seededChance(seed + 1));
+  const letterChance = seededChance(seed + 2);
   const shop = wish.shop ?? (await demoShop());
   let asked = 0;
   const inOne = <T>(work: (shop: InHand) => Promise<T>): Promise<T> =>
@@ -81,7 +82,9 @@ export async function loadDemoHistory(
       }),
     );
   hand.take('console', from, EVENING_BEFORE);
-  const book = await inOne(({ ask, tx }) => begin(ask, tx, { shop, causes, chance, hands: hand }));
+  const book = await inOne(({ ask, tx }) =>
+    begin(ask, tx, { shop, causes, chance, letterChance, hands: hand }),
+  );
   for (const [at, date] of days.entries()) {
     onProgress?.(at / days.length, date);
     const day = { date, book };

@@ -20,6 +20,8 @@ export { tokenView } from './access/tokens.js';
 export { calibrationSeen } from './calibration/calibration-seen.js';
 export { recalibrate } from './calibration/recalibrate.js';
 export { type Clock, computerClock, type SetBack, type ShopClock, shopClock } from './clock.js';
+export { complaintRegister } from './complaints/complaint-register.js';
+export { complaintTrace } from './complaints/complaint-trace.js';
 export { demoDay, demoFile, demoShop } from './demo.js';
 export { causesSeen, type Seen } from './demo-history/causes-seen.js';
 export { type DemoSignIn, letDemoPeopleIn } from './demo-history/let-demo-people-in.js';
@@ -33,7 +35,13 @@ export { loadShop } from './load-shop.js';
 export { localClock } from './local-clock.js';
 export { newId } from './new-id.js';
 export { cancelOrder } from './orders/cancel-order.js';
-export { answerComplaint, closeComplaint, registerComplaint, reopenComplaint } from './orders/complaints.js';
+export {
+  answerComplaint,
+  closeComplaint,
+  correctComplaint,
+  registerComplaint,
+  reopenComplaint,
+} from './orders/complaints.js';
 export { dayOfShop } from './orders/day-of-shop.js';
 export { declineRequest } from './orders/decline-request.js';
 export { freezePlan } from './orders/freeze-plan.js';

@@ -14,6 +14,12 @@ import {
 } from './answers.js';
 import { calibrationAnswer, calibrationQuery } from './calibration.js';
 import {
+  complaintRegisterAnswer,
+  complaintRegisterQuery,
+  complaintTraceAnswer,
+  complaintTraceQuery,
+} from './complaints.js';
+import {
   dryRoomAirAnswer,
   dryRoomAirQuery,
   lotsLyingDuringAnswer,
@@ -157,6 +163,19 @@ export const READINGS = {
     permission: 'shop.read',
     query: machineWearQuery,
     answer: machineWearAnswer,
+  }),
+  'complaint-register': reading({
+    summary:
+      'Letters of some days, and of strings sent in these days how many per thousand were complained of: by fault, and by where they came from.',
+    permission: 'complaint.read',
+    query: complaintRegisterQuery,
+    answer: complaintRegisterAnswer,
+  }),
+  'complaint-trace': reading({
+    summary: 'Where a complaint leads: its pack, lots, runs, machines and spools, as far as the records go.',
+    permission: 'complaint.read',
+    query: complaintTraceQuery,
+    answer: complaintTraceAnswer,
   }),
   'dry-room-air': reading({
     summary:

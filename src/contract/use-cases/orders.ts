@@ -1,4 +1,5 @@
 import Type from 'typebox';
+import { COMPLAINT_FAULTS } from '../../core/stock/index.js';
 import { id } from '../records/bodies.js';
 import { recordSchema } from '../records/record-schema.js';
 import { closed, date, oneOf, text, wholeFrom, wholeWithin } from '../schemas/pieces.js';
@@ -221,6 +222,13 @@ export const rearrangePlan = defineUseCase({
 
 /* ---- complaints ---- */
 
+const complainedOf = {
+  faultCode: oneOf(COMPLAINT_FAULTS, 'by what the player notices'),
+  packId: Type.Optional(id),
+  lotId: Type.Optional(id),
+  position: Type.Optional(wholeFrom(1, 'which string of the pack, 1 is the treble: it leads to the lot')),
+};
+
 export const registerComplaint = defineUseCase({
   name: 'register-complaint',
   summary: 'Write down a complaint, with the pack or lot that it is about where known',
@@ -230,10 +238,18 @@ export const registerComplaint = defineUseCase({
     id,
     player: text(),
     text: text(),
-    faultCode: text('our own code of the fault'),
-    packId: Type.Optional(id),
-    lotId: Type.Optional(id),
+    ...complainedOf,
   }),
+  output: complaint,
+});
+
+export const correctComplaint = defineUseCase({
+  name: 'correct-complaint',
+  summary:
+    'Say better what a complaint is about: its fault, pack, lot or string; what is left out is not known',
+  permission: 'complaint.close',
+  path: '/complaints/correct',
+  input: closed({ complaintId: id, expectedVersion, ...complainedOf }),
   output: complaint,
 });
 

@@ -15,6 +15,7 @@ export interface Beginning {
   readonly shop: Shop;
   readonly causes: PlantedCauses;
   readonly chance: Chance;
+  readonly letterChance: Chance;
   readonly hands: Hands;
 }
 
@@ -43,7 +44,7 @@ async function takeIn(ask: Ask, tx: Transaction, { newId, meet }: Hands, person:
 
 async function openBook(
   tx: Transaction,
-  { shop, causes, chance, hands }: Beginning,
+  { shop, causes, chance, letterChance, hands }: Beginning,
   { newStringsBin, upperShelf }: { readonly newStringsBin: string; readonly upperShelf: string },
 ): Promise<HistoryBook> {
   const bins = await tx.records.all('bin');
@@ -54,6 +55,7 @@ async function openBook(
     shop,
     causes,
     chance,
+    letterChance,
     newId: hands.newId,
     ids: {
       wire: idByName(await tx.records.all('wire')),

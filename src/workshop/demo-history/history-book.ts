@@ -11,6 +11,8 @@ export interface HistoryBook {
   readonly shop: Shop;
   readonly causes: PlantedCauses;
   readonly chance: Chance;
+  /** For letters that come of a cause: more or fewer of them change nothing else in the year. */
+  readonly letterChance: Chance;
   readonly newId: () => string;
   /** Ids of records by the names that the shop's file has for them. */
   readonly ids: Readonly<Record<'wire' | 'machine' | 'recipe', (name: string) => string>>;
@@ -79,6 +81,8 @@ export interface ShopLot {
   binId: string;
   /** Of the wire in it. */
   readonly wireLots: readonly string[];
+  /** The machine's short name, and the day; left out of what lay there before. */
+  readonly made?: { readonly machine: string; readonly date: CalendarDate; readonly measuredLarge: boolean };
   version: number;
   state: 'in-check' | 'released' | 'on-hold' | 'scrapped';
   left: number;

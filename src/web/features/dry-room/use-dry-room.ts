@@ -40,7 +40,10 @@ export function useDryRoomAir({ room: typed, days, firstRoom }: RoomAsked) {
   const rooms = usual.data?.rooms ?? [];
   const room = rooms.find((known) => known === typed?.trim()) ?? usual.data?.room ?? '';
   const from = days !== USUAL_DAYS && today ? { from: addDays(today as CalendarDate, 1 - days) } : {};
-  const question = useReading("dry-room-air", { ...(room === (usual.data?.room ?? "") ? {} : { room }), ...from });
+  const question = useReading('dry-room-air', {
+    ...(room === (usual.data?.room ?? '') ? {} : { room }),
+    ...from,
+  });
   const coming = useComing();
   const air = question.data;
   const entered = useMemo(
