@@ -40,6 +40,7 @@ const WRITE_OF_SOUND = 0.0006;
 /** Of strings that worn gears made thicker by a micrometre so many more. */
 const WRITE_OF_WORN_PER_M = 0.007 / 1e-6;
 const WRITE_OF_THIN = 0.06;
+const WRITE_MORE_OF_BAD_WIRE = 0.06;
 const WRITE_OF_DAMP = 0.015;
 
 const FAULTY: readonly Written[] = [
@@ -89,13 +90,18 @@ export function letterAbout(
  * too much, or that lay in damp air. Drawn from a chance of its own, so that more letters change nothing else.
  */
 export function letterOfCause(
-  { wornM, measuredLarge, made }: StringSent,
-  { sent, chance }: { readonly sent: CalendarDate; readonly chance: Chance },
+  { wireLots, wornM, measuredLarge, made }: StringSent,
+  {
+    sent,
+    badLot,
+    chance,
+  }: { readonly sent: CalendarDate; readonly badLot: BadWireLot; readonly chance: Chance },
 ): LetterToCome | undefined {
   const layDamp = sent > DAMP_SPELL.from && sent <= DAMP_SPELL.sentUntil && (made ?? '') <= DAMP_SPELL.to;
   const causes: readonly (readonly [share: number, of: readonly Written[]])[] = [
     [wornM * WRITE_OF_WORN_PER_M, WORN],
     [measuredLarge ? WRITE_OF_THIN : 0, THIN],
+    [wireLots.includes(badLot.lot) ? WRITE_MORE_OF_BAD_WIRE : 0, BAD_WIRE],
     [layDamp ? WRITE_OF_DAMP : 0, DAMP],
   ];
   for (const [share, of] of causes) if (chance.next() < share) return written(of, sent, chance);

@@ -29,6 +29,27 @@ describe.each(engines())('records on $name', (engine) => {
     expect(await store.read((tx) => tx.records.find('bin', { name: 'nowhere' }))).toBeUndefined();
   });
 
+  it('are found between two ends of a key, both among them, in its order; or the last of them', async () => {
+    const days = ['2026-05-03', '2026-05-01', '2026-05-04', '2026-05-02'];
+    await store.write(async (tx) => {
+      for (const [minute, date] of days.entries())
+        await tx.records.insert('plan', {
+          id: randomUUID(),
+          body: { date, runs: [], note: '' },
+          at: at(minute),
+        });
+    });
+    const between = (ends: { from?: string; to?: string; last?: number }) =>
+      store.read(async ({ records }) =>
+        (await records.between('plan', 'date', ends)).map(({ body }) => body.date.slice(8)),
+      );
+    expect(await between({})).toEqual(['01', '02', '03', '04']);
+    expect(await between({ from: '2026-05-02', to: '2026-05-03' })).toEqual(['02', '03']);
+    expect(await between({ last: 2 })).toEqual(['03', '04']);
+    expect(await between({ to: '2026-05-02', last: 1 })).toEqual(['02']);
+    expect(await between({ from: '2026-06-01' })).toEqual([]);
+  });
+
   it('keep every version that was', async () => {
     const first = await insertBin('versions');
     const bodies = ['versions 2', 'versions 3'].map(binBody);

@@ -118,7 +118,7 @@ export function takeOne(
   };
   const letter =
     letterAbout(sent, { sent: date, badLot, chance }) ??
-    letterOfCause(sent, { sent: date, chance: book.letterChance });
+    letterOfCause(sent, { sent: date, badLot, chance: book.letterChance });
   if (letter) book.letters.push({ ...letter, packId: pack.id, lotId: lot.id, player: order.body.player });
   return lot;
 }

@@ -85,7 +85,7 @@ function tableOf(by: string, sent: readonly StringsOut[], complained: readonly T
     const strings = own.reduce((sum, each) => sum + each.strings, 0);
     return { name, ...complaintRate(counts.get(name)?.length ?? 0, strings) };
   });
-  return { by, rates: rates.sort((a, b) => byText(a.name, b.name)) };
+  return { by, rates: rates.sort((a, b) => b.complaints - a.complaints || byText(a.name, b.name)) };
 }
 
 /** Complaints per thousand strings, with the exact 95 % interval of the count (Garwood). `strings` above 0. */

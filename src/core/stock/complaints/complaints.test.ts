@@ -55,8 +55,8 @@ describe('complaints by source', () => {
     const [table] = complaintSources(sent, [...times(3, { machine: 'wren' }), {}], seededChance(1));
     expect(table).not.toHaveProperty('p');
     expect(table!.rates.map(({ name, complaints, strings }) => [name, complaints, strings])).toEqual([
-      ['bench', 0, 300],
       ['wren', 3, 300],
+      ['bench', 0, 300],
     ]);
   });
 

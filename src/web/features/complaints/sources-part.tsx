@@ -49,7 +49,7 @@ export function SourcesPart({ register }: { readonly register: ComplaintRegister
       <h2 id="sources">{words.title}</h2>
       <p className="quiet">{words.lead}</p>
       {found.length === 0 ? (
-        <p>{words.none}</p>
+        <p>{tables.some(({ p }) => p !== undefined) ? words.none : words.few}</p>
       ) : (
         <>
           <ul className={desk.list}>
