@@ -41,15 +41,19 @@ export function askAgain<Row extends object, Answer>(
   return trx.executeQuery(CompiledQuery.raw(statement.sql, parameters) as CompiledQuery<Answer>);
 }
 
-/** The same for any number of rows: in pieces, since a statement takes only so many values. `build` must take each piece by itself. */
+/** The same for any number of rows: in pieces, since a statement takes only so many values. Gives how many rows it touched in all. */
 export async function askInPieces<Row extends object>(
   trx: Sql,
   name: string,
   rows: readonly Row[],
   build: (marks: readonly Row[]) => Compilable,
-): Promise<void> {
-  for (let at = 0; at < rows.length; at += PIECE)
-    await askAgain(trx, name, rows.slice(at, at + PIECE), build);
+): Promise<bigint> {
+  let touched = 0n;
+  for (let at = 0; at < rows.length; at += PIECE) {
+    const { numAffectedRows = 0n } = await askAgain(trx, name, rows.slice(at, at + PIECE), build);
+    touched += numAffectedRows;
+  }
+  return touched;
 }
 
 const PIECE = 500;

@@ -1,7 +1,7 @@
 import { type SelectQueryBuilder, sql } from 'kysely';
 import type { BodyOf, RecordKind, StoredRecord } from '../contract/index.js';
 import { invariant } from '../core/foundation/index.js';
-import { askAgain } from './ask-again.js';
+import { askAgain, askInPieces } from './ask-again.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
 import type { Dialect } from './dialect.js';
 import { KnownRecords } from './known-records.js';
@@ -28,6 +28,13 @@ export function createRecords(
       const stored = await insert(trx, recordTable(kind), record);
       known.forget(kind, record.id);
       return stored;
+    },
+    insertAll: async (kind, records) => {
+      for (const { id, body } of records) {
+        checkBody(kind, body);
+        known.forget(kind, id);
+      }
+      await insertAll(trx, recordTable(kind), records);
     },
     update: async (kind, change) => {
       checkBody(kind, change.body);
@@ -124,14 +131,7 @@ async function insert<Body>(
   table: RecordTable,
   { id, state = '', body, at }: NewRecord<Body>,
 ): Promise<StoredRecord<Body>> {
-  const row = {
-    id,
-    version: 1,
-    state,
-    created_at: at,
-    updated_at: at,
-    ...columnsOf(table, body),
-  };
+  const row = newRow(table, { id, state, body, at });
   // A fault of the database would end the whole transaction on one engine; this way both just tell.
   const { numAffectedRows } = await askAgain(trx, `insert ${table.kind}`, [row], (marks) =>
     trx
@@ -146,6 +146,34 @@ async function insert<Body>(
   }
   return { id, version: 1, state, createdAt: at, updatedAt: at, body };
 }
+
+async function insertAll<Body>(
+  trx: Sql,
+  table: RecordTable,
+  records: readonly NewRecord<Body>[],
+): Promise<void> {
+  const inserted = await askInPieces(
+    trx,
+    `insert many ${table.kind}`,
+    records.map((record) => newRow(table, record)),
+    (marks) =>
+      trx
+        .insertInto(any(table))
+        .values([...marks])
+        .onConflict((conflict) => conflict.doNothing()),
+  );
+  if (inserted !== BigInt(records.length))
+    throw new Taken(table.kind, 'id', records.map(({ id }) => id).join(', '));
+}
+
+const newRow = <Body>(table: RecordTable, { id, state = '', body, at }: NewRecord<Body>) => ({
+  id,
+  version: 1,
+  state,
+  created_at: at,
+  updated_at: at,
+  ...columnsOf(table, body),
+});
 
 async function update<Body>(
   trx: Sql,

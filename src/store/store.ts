@@ -110,6 +110,8 @@ export interface RecordWriter extends RecordReader {
     kind: Kind,
     record: NewRecord<BodyOf<Kind>>,
   ): Promise<StoredRecord<BodyOf<Kind>>>;
+  /** Many new ones at once, for readings by the thousand. One that is taken refuses all of them. */
+  insertAll<Kind extends RecordKind>(kind: Kind, records: readonly NewRecord<BodyOf<Kind>>[]): Promise<void>;
   /**
    * Over the version given; where another stands by now, `StaleVersion` is thrown with both. The state stays as it was
    * where none is given.

@@ -15,7 +15,7 @@ describeInBrowser('complaints', () => {
     if (!shipped.ok) throw new Error('an order was shipped in the fortnight');
     const [order] = shipped.value.items;
     const page = await house.visit('/complaints/new', { as: 'adviser' });
-    await page.getByLabel('Player').fill(order!.body.player);
+    await page.getByLabel('Player', { exact: true }).fill(order!.body.player);
     await page.getByLabel('What they write').fill('The wrap of the lowest one slips.');
     await page.getByLabel('What the player notices').selectOption('wrap came loose');
     // Whoever looks elsewhere finds the letter again.
@@ -36,7 +36,7 @@ describeInBrowser('complaints', () => {
     expect(await widerBy(page)).toBe(0);
     await page.getByRole('button', { name: 'Write the answer down' }).click();
     await page.getByRole('button', { name: 'Close it' }).click();
-    await page.getByLabel('Why').fill('it came back');
+    await page.getByLabel('Why', { exact: true }).fill('it came back');
     await page.getByRole('button', { name: 'Open it again' }).click();
     await page.getByText('The complaint is open again.').waitFor();
     const kept = await owner.list('complaint', { limit: 1 });
@@ -53,8 +53,8 @@ describeInBrowser('complaints', () => {
     });
     await page.getByRole('link', { name: 'All complaints' }).click();
     await page.getByRole('heading', { name: 'Per thousand strings' }).waitFor();
-    await page.getByLabel('Fault').selectOption('wrap came loose');
-    await page.getByLabel('Find', { exact: true }).fill(order!.body.player.slice(0, 6));
+    await page.getByLabel('Fault', { exact: true }).selectOption('wrap came loose');
+    await page.getByRole('searchbox', { name: 'Find' }).fill(order!.body.player.slice(0, 6));
     await page.getByRole('link', { name: order!.body.player }).first().waitFor();
     expect(await barriers(page)).toEqual([]);
     expect(await widerBy(page)).toBe(0);

@@ -50,6 +50,26 @@ describe.each(engines())('records on $name', (engine) => {
     expect(await between({ from: '2026-06-01' })).toEqual([]);
   });
 
+  it('are put in by the thousand, or none of them where one is taken', async () => {
+    const bins = (count: number, name: string) =>
+      Array.from({ length: count }, (_, number) => ({
+        id: randomUUID(),
+        body: binBody(`${name} ${number}`),
+        at: at(0),
+      }));
+    const many = bins(1203, 'many');
+    await store.write((tx) => tx.records.insertAll('bin', many));
+    expect(await store.read((tx) => tx.records.get('bin', many[1202]!.id))).toMatchObject({
+      version: 1,
+      body: { name: 'many 1202' },
+    });
+    const more = bins(3, 'more');
+    const again = store.write((tx) => tx.records.insertAll('bin', [...more, many[7]!]));
+    await expect(again).rejects.toBeInstanceOf(Taken);
+    expect(await store.read((tx) => tx.records.get('bin', more[0]!.id))).toBeUndefined();
+    await store.write((tx) => tx.records.insertAll('bin', []));
+  });
+
   it('keep every version that was', async () => {
     const first = await insertBin('versions');
     const bodies = ['versions 2', 'versions 3'].map(binBody);

@@ -45,10 +45,12 @@ export async function writeReadings(
   { tx, newId, now }: Work,
   readings: readonly RoomReading[],
 ): Promise<void> {
-  for (const { at, room, temperatureC, relativeHumidity } of readings) {
-    const body = { at, room, temperatureC, relativeHumidity };
-    await tx.records.insert('dry-room-reading', { id: newId(), body, at: now });
-  }
+  const records = readings.map(({ at, room, temperatureC, relativeHumidity }) => ({
+    id: newId(),
+    body: { at, room, temperatureC, relativeHumidity },
+    at: now,
+  }));
+  await tx.records.insertAll('dry-room-reading', records);
 }
 
 /** An instrument's clock may be so far ahead of the shop's before its readings are not believed. */

@@ -39,7 +39,7 @@ export function RegisterRoom() {
         <RoomTitle title={words.title} />
         <p className={desk.lead}>{words.lead}</p>
       </div>
-      <section aria-label={words.letter} className={desk.stack}>
+      <section aria-label={words.title} className={desk.stack}>
         <div className={desk.narrowField}>
           <TextInput
             label={words.player}
