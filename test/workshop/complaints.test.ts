@@ -192,10 +192,10 @@ describe.each(engines())('complaints on $name', (engine) => {
       ['out-of-tune', 12],
       ['buzzes', 1],
     ]);
-    const wires = found.tables.find(({ by }) => by === 'wire lot: bronze 10')!;
+    const wires = found.tables.find(({ by }) => by === 'wire lot')!;
     expect(wires.p).toBeLessThan(0.01);
-    expect(wires.rates[0]).toMatchObject({ name: 'H78', complaints: 12, strings: 30, times: 2 });
-    expect(wires.rates[1]).toMatchObject({ name: 'H77', complaints: 0, strings: 30 });
+    expect(wires.rates[0]).toMatchObject({ name: 'bronze 10: H78', complaints: 12, strings: 30, times: 2 });
+    expect(wires.rates[1]).toMatchObject({ name: 'bronze 10: H77', complaints: 0, strings: 30 });
     // All of them came from one machine: nothing can be asked of machines.
     expect(found.tables.find(({ by }) => by === 'machine')).not.toHaveProperty('p');
     expect(found.fresh).toEqual({ days: 42, strings: 0 });

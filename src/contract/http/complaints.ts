@@ -31,7 +31,7 @@ const row = closed({
 });
 
 const table = closed({
-  by: text('`machine`, `gauge`, `sent` (month), `made` (month), `wire lot: ` and the wire'),
+  by: text('`machine`, `gauge`, `sent` (month), `made` (month), `wire lot`'),
   p: Type.Optional(
     notNegative('chance of so uneven a split if all were alike, made good for every sort asked'),
   ),

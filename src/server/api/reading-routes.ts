@@ -64,7 +64,7 @@ export function readingRoutes(api: FastifyInstance, store: Store, clock: Clock &
 }
 
 /** Worked out of all strings that were ever measured. */
-const LONG_WORK: ReadonlySet<ReadingName> = new Set(['calibration', 'machine-wear']);
+const LONG_WORK: ReadonlySet<ReadingName> = new Set(['calibration', 'machine-wear', 'complaint-register']);
 
 /** Who asks, and when. */
 interface Asked {

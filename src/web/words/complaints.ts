@@ -55,7 +55,7 @@ export const COMPLAINTS_WORDS = wordsIn({
       title: 'Where they come from',
       lead: 'For each sort of source: do complaints fall as the strings did, or more on one? So many questions are asked at once that each answer is made stricter for it.',
       sort: 'Sort of source',
-      by: (by: string) => SORTS[by] ?? (by.startsWith('wire lot: ') ? `Lot of wire ${by.slice(10)}` : by),
+      by: (by: string) => SORTS[by] ?? by,
       uneven: (p: string) => `Uneven: by chance alone in ${p} of shops.`,
       even: 'No more uneven than chance makes it.',
       few: 'Too few complaints to say.',
@@ -70,7 +70,7 @@ export const COMPLAINTS_WORDS = wordsIn({
       caution:
         'A source that stands out is a place to look, not a verdict: gauges, months and machines go together.',
       how: 'Chance of so uneven a split',
-      what: 'Exact multinomial test of the split over sources by the strings of each (drawn 20,000 times where there are too many splits); made good for the sorts asked by Holm.',
+      what: 'Exact multinomial test of the split over sources by the strings of each (drawn 20,000 times where there are too many splits); for lots of wire, of which a string has several, the binomial tail of each against all strings. Made good for all that is asked by Holm.',
       howSource: 'N. Johnson, S. Kotz, N. Balakrishnan (1997) 35; S. Holm, Scand. J. Statist. 6 (1979) 65.',
       crowd: (count: number, days: number, from: string, p: string) =>
         `In time: at most ${count} letters within ${days} days, from ${from}; so many together come by chance in ${p} of such times.`,
@@ -166,4 +166,5 @@ const SORTS: Readonly<Record<string, string>> = {
   gauge: 'Gauge',
   sent: 'Month of sending',
   made: 'Month of winding',
+  'wire lot': 'Lot of wire',
 };

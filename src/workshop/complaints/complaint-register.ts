@@ -19,7 +19,7 @@ import {
 } from '../../core/stock/index.js';
 import type { ReadTransaction } from '../../store/index.js';
 import { localClock } from '../local-clock.js';
-import { type StringSources, stringSources, WIRE_LOT } from './string-sources.js';
+import { type StringSources, stringSources } from './string-sources.js';
 
 type Complaint = StoredRecord<BodyOf<'complaint'>>;
 type Pack = StoredRecord<BodyOf<'pack'>>;
@@ -76,8 +76,6 @@ export async function complaintRegister(
     unplaced: written.filter(({ body }) => body.packId === undefined).length,
     fresh: { days: FRESH_DAYS, strings: fresh.reduce((sum, { body }) => sum + body.picked.length, 0) },
     tables: tables
-      // Of a wire with one lot there is nothing to compare.
-      .filter(({ by, rates }) => !by.startsWith(WIRE_LOT) || rates.length > 1)
       .toSorted((a, b) => (a.p ?? 2) - (b.p ?? 2) || byText(a.by, b.by))
       .map(({ rates, ...table }) => ({ ...table, rates: [...rates] })),
     ...crowdOf(written, from, to),

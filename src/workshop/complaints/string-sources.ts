@@ -11,9 +11,6 @@ export interface StringSources {
   readonly traitsOf: (lotId: string) => Traits;
 }
 
-/** Wire lots stand in a table for each wire, since one string has several: `wire lot: ` and the name of the wire. */
-export const WIRE_LOT = 'wire lot: ';
-
 /** Machine, gauge, month of winding and lots of wire of every lot of strings. */
 export async function stringSources({ records }: ReadTransaction): Promise<StringSources> {
   const byId = <Kept extends { readonly id: string }>(all: readonly Kept[]) =>
@@ -28,20 +25,16 @@ export async function stringSources({ records }: ReadTransaction): Promise<Strin
     const run = runs.get(runId ?? '')?.body;
     const machine = machines.get(run?.machineId ?? '')?.body.name;
     const spec = readStringKey(stringKey);
-    const lotsOfWire = new Map<string, Set<string>>();
-    for (const spoolId of spoolIds) {
+    const wireLots = spoolIds.flatMap((spoolId) => {
       const spool = spools.get(spoolId)?.body;
       const wire = spool && wires.get(spool.wireId)?.body.name;
-      if (wire) lotsOfWire.set(wire, (lotsOfWire.get(wire) ?? new Set()).add(spool.lot));
-    }
+      return wire === undefined ? [] : [`${wire}: ${spool?.lot}`];
+    });
     return {
       ...(machine === undefined ? {} : { machine }),
       ...(spec ? { gauge: `${spec.gaugeThou} ${spec.kind}` } : {}),
       ...(run?.closedAt === undefined ? {} : { made: run.closedAt.slice(0, 7) }),
-      // A lot that was wound from two lots of one wire may be of either: it is told as both.
-      ...Object.fromEntries(
-        [...lotsOfWire].map(([wire, own]) => [`${WIRE_LOT}${wire}`, [...own].sort().join(' + ')]),
-      ),
+      ...(wireLots.length > 0 ? { 'wire lot': wireLots } : {}),
     };
   };
   return {

@@ -50,6 +50,25 @@ describe('complaints by source', () => {
     for (const { p } of others) expect(p).toBeGreaterThan(0.5);
   });
 
+  it('find a lot of wire though every string has two, and no other lot with it', () => {
+    const sent = ['core 1', 'core 2'].flatMap((core) =>
+      ['wrap 1', 'wrap 2', 'wrap 3'].map((wrap) => out(200, { wires: [core, wrap] })),
+    );
+    const complained = [
+      ...times(6, { wires: ['core 1', 'wrap 3'] }),
+      ...times(6, { wires: ['core 2', 'wrap 3'] }),
+      ...times(1, { wires: ['core 1', 'wrap 1'] }),
+    ];
+    const [table] = complaintSources(sent, complained, seededChance(1));
+    const [worst, ...others] = table!.rates;
+    expect(worst).toMatchObject({ name: 'wrap 3', complaints: 12, strings: 400 });
+    expect(worst!.times).toBeCloseTo(12 / (13 / 3), 10);
+    // Twelve or more of 13 on a third of the strings, over five lots: the binomial tail by hand.
+    expect(worst!.p).toBeCloseTo(5 * (13 * (1 / 3) ** 12 * (2 / 3) + (1 / 3) ** 13), 12);
+    expect(table!.p).toBe(worst!.p);
+    for (const { p } of others) expect(p).toBeGreaterThan(0.5);
+  });
+
   it('say nothing of where so few come from, and leave out what is not known', () => {
     const sent = [out(300, { machine: 'wren' }), out(300, { machine: 'bench' }), out(900, {})];
     const [table] = complaintSources(sent, [...times(3, { machine: 'wren' }), {}], seededChance(1));
