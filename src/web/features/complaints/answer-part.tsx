@@ -8,7 +8,7 @@ import { useTell } from '../../parts/notices.js';
 import { ProblemBox } from '../../parts/problem-box.js';
 import { COMPLAINTS_WORDS } from '../../words/complaints.js';
 import { useWords } from '../../words/language.js';
-import type { ComplaintRecord } from './complaint-room.js';
+import type { ComplaintRecord } from './complaint-record.js';
 import { useKept } from './use-kept.js';
 
 /** What is answered, and whether the matter is closed. A draft stays until it is kept. */

@@ -2,7 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { complaintFaultInWords } from '../../../contract/index.js';
 import { complaintFault } from '../../../core/stock/index.js';
 import { useMay } from '../../api/session.js';
-import { type RecordOf, useRecord } from '../../api/use-records.js';
+import { useRecord } from '../../api/use-records.js';
 import { Asked } from '../../parts/asked.js';
 import desk from '../../parts/desk.module.css';
 import { Facts } from '../../parts/facts.js';
@@ -11,11 +11,10 @@ import { useFigures } from '../../sight/figures.js';
 import { COMPLAINTS_WORDS } from '../../words/complaints.js';
 import { useWords } from '../../words/language.js';
 import { AnswerPart } from './answer-part.js';
+import type { ComplaintRecord } from './complaint-record.js';
 import { ComplaintState } from './complaint-state.js';
 import { CorrectDialog } from './correct-dialog.js';
 import { TracePart } from './trace-part.js';
-
-export type ComplaintRecord = RecordOf<'complaint'>;
 
 /** One complaint: what they write, what it is about, where it leads, and what is answered. */
 export function ComplaintRoom({ id }: { readonly id: string }) {

@@ -8,7 +8,7 @@ import { ProblemBox } from '../../parts/problem-box.js';
 import { COMPLAINTS_WORDS } from '../../words/complaints.js';
 import { useWords } from '../../words/language.js';
 import { type About, AboutFields, aboutAsSent } from './about-fields.js';
-import type { ComplaintRecord } from './complaint-room.js';
+import type { ComplaintRecord } from './complaint-record.js';
 
 /** What a complaint is about is put right: its fault, its pack, its string. */
 export function CorrectDialog({ complaint }: { readonly complaint: ComplaintRecord }) {
