@@ -28,7 +28,7 @@ export {
   type OrderByHand,
   STANDSTILL,
 } from './history/last-day.js';
-export { type LetterToCome, letterAbout } from './history/letters.js';
+export { type LetterToCome, letterAbout, letterOfCause } from './history/letters.js';
 export { normal } from './history/normal.js';
 export { DEMO_PASSWORD, DEMO_PEOPLE, DEMO_PIN, type DemoPerson, WINDER_AT } from './history/people.js';
 export { REQUEST_LETTERS, type RequestLetter } from './history/requests.js';

@@ -47,10 +47,13 @@ export const ORDERS_BY_HAND: readonly OrderByHand[] = [
 /** Letters that lie on the desk on the last morning, about packs that went out lately. */
 export const COMPLAINTS_OF_THE_MORNING = [
   {
-    faultCode: 'loose-wrap',
+    faultCode: 'wrap-loose',
     text: 'The wrap of the fifth string came loose near the bridge on the second evening.',
   },
-  { faultCode: 'broke', text: 'The first string broke at the ball before I had it up to pitch.' },
+  {
+    faultCode: 'broke-at-ball',
+    text: 'The first string broke at the ball before I had it up to pitch.',
+  },
 ] as const;
 
 /** Why things stand still on the last day, in the words of whoever stopped them. */

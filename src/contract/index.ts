@@ -11,6 +11,8 @@ export {
 } from './client.js';
 export { pageAnswer, wholeAnswer } from './http/answers.js';
 export type { CalibrationView } from './http/calibration.js';
+export type { ComplaintRegister, ComplaintTrace } from './http/complaints.js';
+export type { DryRoomAir } from './http/dry-room.js';
 export type { MachineWearView } from './http/machine-wear.js';
 export type { Need, WireCover } from './http/needs.js';
 export { foreignAnswer, isProblem, noAnswer } from './http/no-answer.js';
@@ -66,6 +68,12 @@ export {
 export { recalibrate } from './use-cases/calibration.js';
 export { DEFINITIONS, type Definitions } from './use-cases/definitions.js';
 export * from './use-cases/dial-rounds.js';
+export {
+  CLIMATE_COLUMNS,
+  type ClimateColumn,
+  importDryRoom,
+  reportDryRoom,
+} from './use-cases/dry-room.js';
 export * from './use-cases/orders.js';
 export * from './use-cases/packing.js';
 export {
@@ -106,6 +114,7 @@ export {
 export { counted, lengthInBoth, metres, sizeInBoth, speedInBoth, weight } from './words/amounts.js';
 export { type ArchiveFault, archiveFaultWords, type RestoreFault } from './words/archive-faults.js';
 export { type CautionWords, cautionInWords, looseTailInWords } from './words/cautions.js';
+export { complaintFaultInWords } from './words/complaints.js';
 export { type DialInWords, dialInInWords, pitchAdviceInWords } from './words/dial-in.js';
 export {
   cutInWords,

@@ -41,6 +41,22 @@ export function askAgain<Row extends object, Answer>(
   return trx.executeQuery(CompiledQuery.raw(statement.sql, parameters) as CompiledQuery<Answer>);
 }
 
+/** The same for any number of rows: in pieces, since a statement takes only so many values. Gives how many rows it touched in all. */
+export async function askInPieces<Row extends object>(
+  trx: Sql,
+  name: string,
+  rows: readonly Row[],
+  build: (marks: readonly Row[]) => Compilable,
+): Promise<bigint> {
+  let touched = 0n;
+  for (let at = 0; at < rows.length; at += PIECE) {
+    const { numAffectedRows = 0n } = await askAgain(trx, name, rows.slice(at, at + PIECE), build);
+    touched += numAffectedRows;
+  }
+  return touched;
+}
+
+const PIECE = 500;
 const MOST_MADE = 500;
 
 /** Each database connection pool has its own: the two engines write statements differently. */

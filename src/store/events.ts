@@ -1,4 +1,4 @@
-import { askAgain } from './ask-again.js';
+import { askInPieces } from './ask-again.js';
 import type { EventWriter, StoredEvent } from './store.js';
 import type { EventRow, Sql } from './tables.js';
 
@@ -31,7 +31,7 @@ export function createEvents(trx: Sql): EventWriter {
       if (events.length === 0) return;
       const before = await last();
       const numbered = events.map((event, index) => ({ ...event, number: before + 1 + index }));
-      await askAgain(trx, 'append to events', numbered.map(asRow), (marks) =>
+      await askInPieces(trx, 'append to events', numbered.map(asRow), (marks) =>
         trx.insertInto('events').values(marks),
       );
       known = numbered.at(-1);

@@ -1,4 +1,4 @@
-import { askAgain } from './ask-again.js';
+import { askAgain, askInPieces } from './ask-again.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
 import type { JournalEntry, JournalReader, JournalWriter } from './store.js';
 import type { JournalRow, JournalTouchedRow, Sql } from './tables.js';
@@ -18,8 +18,7 @@ export function createJournal(trx: Sql): JournalWriter {
       };
       await askAgain(trx, 'append to journal', [entry], (marks) => trx.insertInto('journal').values(marks));
       const records = [...new Set(touched.map((record) => record.id))];
-      if (records.length === 0) return;
-      await askAgain(
+      await askInPieces(
         trx,
         'append to journal_touched',
         records.map((record_id): JournalTouchedRow => ({ record_id, at, journal_id: id })),

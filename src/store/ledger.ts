@@ -14,6 +14,7 @@ import {
 import { askAgain } from './ask-again.js';
 import { ledgerBreaches } from './ledger-check.js';
 import type { BalanceRow } from './ledger-tables.js';
+import { lyingDuring } from './lying-during.js';
 import { movementPage } from './movement-page.js';
 import { outflow } from './outflow.js';
 import type { LedgerReader, LedgerWriter } from './store.js';
@@ -46,6 +47,7 @@ export function createLedger(trx: Sql): LedgerWriter {
     },
     movements: (query) => movementPage(trx, query),
     outflow: (query) => outflow(trx, query),
+    lyingDuring: (query) => lyingDuring(trx, query),
     breaches: () => ledgerBreaches(trx),
     post: (movement) => post(trx, movement),
   };

@@ -1,7 +1,7 @@
 import { type SelectQueryBuilder, sql } from 'kysely';
 import type { BodyOf, RecordKind, StoredRecord } from '../contract/index.js';
 import { invariant } from '../core/foundation/index.js';
-import { askAgain } from './ask-again.js';
+import { askAgain, askInPieces } from './ask-again.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
 import type { Dialect } from './dialect.js';
 import { KnownRecords } from './known-records.js';
@@ -28,6 +28,13 @@ export function createRecords(
       const stored = await insert(trx, recordTable(kind), record);
       known.forget(kind, record.id);
       return stored;
+    },
+    insertAll: async (kind, records) => {
+      for (const { id, body } of records) {
+        checkBody(kind, body);
+        known.forget(kind, id);
+      }
+      await insertAll(trx, recordTable(kind), records);
     },
     update: async (kind, change) => {
       checkBody(kind, change.body);
@@ -65,6 +72,8 @@ function createReader(trx: Sql, dialect: Dialect, known: KnownRecords): RecordRe
         .execute();
       return rows.map((row) => asRecord(row));
     },
+    between: async (kind, key, ends) =>
+      (await between(trx, recordTable(kind), key, ends)).map((row) => asRecord(row)),
     versions: async (kind, id) => {
       const former = await trx
         .selectFrom('record_versions')
@@ -97,19 +106,32 @@ async function list<Kind extends RecordKind>(
   return pageOf(rows, walk, (row) => asRecord<BodyOf<Kind>>(row));
 }
 
+async function between(
+  trx: Sql,
+  table: RecordTable,
+  key: string,
+  { from: least, to: most, last }: Parameters<RecordReader['between']>[2],
+) {
+  const column = table.keys.find(({ field }) => field === key)?.column;
+  invariant(column !== undefined, `${key} is no key of a ${table.kind}`);
+  const order = last === undefined ? 'asc' : 'desc';
+  const rows = await from(trx, table)
+    .$if(least !== undefined, (query) => query.where(sql.ref(column), '>=', least!))
+    .$if(most !== undefined, (query) => query.where(sql.ref(column), '<=', most!))
+    .orderBy(sql.ref(column), order)
+    .orderBy('created_at', order)
+    .orderBy('id', order)
+    .$if(last !== undefined, (query) => query.limit(last!))
+    .execute();
+  return last === undefined ? rows : rows.reverse();
+}
+
 async function insert<Body>(
   trx: Sql,
   table: RecordTable,
   { id, state = '', body, at }: NewRecord<Body>,
 ): Promise<StoredRecord<Body>> {
-  const row = {
-    id,
-    version: 1,
-    state,
-    created_at: at,
-    updated_at: at,
-    ...columnsOf(table, body),
-  };
+  const row = newRow(table, { id, state, body, at });
   // A fault of the database would end the whole transaction on one engine; this way both just tell.
   const { numAffectedRows } = await askAgain(trx, `insert ${table.kind}`, [row], (marks) =>
     trx
@@ -124,6 +146,34 @@ async function insert<Body>(
   }
   return { id, version: 1, state, createdAt: at, updatedAt: at, body };
 }
+
+async function insertAll<Body>(
+  trx: Sql,
+  table: RecordTable,
+  records: readonly NewRecord<Body>[],
+): Promise<void> {
+  const inserted = await askInPieces(
+    trx,
+    `insert many ${table.kind}`,
+    records.map((record) => newRow(table, record)),
+    (marks) =>
+      trx
+        .insertInto(any(table))
+        .values([...marks])
+        .onConflict((conflict) => conflict.doNothing()),
+  );
+  if (inserted !== BigInt(records.length))
+    throw new Taken(table.kind, 'id', records.map(({ id }) => id).join(', '));
+}
+
+const newRow = <Body>(table: RecordTable, { id, state = '', body, at }: NewRecord<Body>) => ({
+  id,
+  version: 1,
+  state,
+  created_at: at,
+  updated_at: at,
+  ...columnsOf(table, body),
+});
 
 async function update<Body>(
   trx: Sql,

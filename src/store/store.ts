@@ -93,6 +93,17 @@ export interface RecordReader {
     kind: Kind,
     where?: Readonly<Record<string, string | number>>,
   ): Promise<readonly StoredRecord<BodyOf<Kind>>[]>;
+  /** Those whose key lies between two texts, the ends among them, in the order of that key: readings of a time. */
+  between<Kind extends RecordKind>(
+    kind: Kind,
+    key: string,
+    ends: {
+      readonly from?: string;
+      readonly to?: string;
+      /** The last so many of them. */
+      readonly last?: number;
+    },
+  ): Promise<readonly StoredRecord<BodyOf<Kind>>[]>;
   /** Every version that was, oldest first, the present one last. */
   versions<Kind extends RecordKind>(kind: Kind, id: string): Promise<readonly StoredRecord<BodyOf<Kind>>[]>;
 }
@@ -102,6 +113,8 @@ export interface RecordWriter extends RecordReader {
     kind: Kind,
     record: NewRecord<BodyOf<Kind>>,
   ): Promise<StoredRecord<BodyOf<Kind>>>;
+  /** Many new ones at once, for readings by the thousand. One that is taken refuses all of them. */
+  insertAll<Kind extends RecordKind>(kind: Kind, records: readonly NewRecord<BodyOf<Kind>>[]): Promise<void>;
   /**
    * Over the version given; where another stands by now, `StaleVersion` is thrown with both. The state stays as it was
    * where none is given.
@@ -163,8 +176,23 @@ export interface LedgerReader {
     readonly what: string;
     readonly since: string;
   }): Promise<readonly { readonly item: Item; readonly unit: Unit; readonly quantity: number }[]>;
+  /** What lay in accounts of a prefix at some moment of a time: there when it began, or moved in before it ended. Each with
+   * what lay there at the beginning and what came in; a balance that was nothing all the time is left out. */
+  lyingDuring(query: {
+    readonly accountPrefix: string;
+    readonly from: string;
+    readonly to: string;
+  }): Promise<readonly LyingDuring[]>;
   /** Where the ledger breaks its laws, worked out anew from every entry; empty for a true one. Slow: for a check. */
   breaches(): Promise<readonly LedgerBreach[]>;
+}
+
+/** What lay in an account in a time. */
+export interface LyingDuring extends Omit<Balance, 'quantity'> {
+  /** When the time began. */
+  readonly atFirst: number;
+  /** Moved in while it lasted. */
+  readonly cameIn: number;
 }
 
 /** A law that the stored ledger breaks, and where. */

@@ -219,6 +219,31 @@ const rooms = [
       lazyRouteComponent(() => import('./pages/dry-room-page.js'), 'DryRoomPage'),
     ),
   }),
+  createRoute({
+    getParentRoute: () => root,
+    path: '/complaints',
+    validateSearch: texts('state', 'fault', 'text', 'days'),
+    component: room(
+      'complaint.read',
+      lazyRouteComponent(() => import('./pages/complaints-page.js'), 'ComplaintsPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
+    path: '/complaints/$id',
+    component: room(
+      'complaint.read',
+      lazyRouteComponent(() => import('./pages/complaint-page.js'), 'ComplaintPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
+    path: '/dry-room/import',
+    component: room(
+      'dryroom.enter',
+      lazyRouteComponent(() => import('./pages/import-log-page.js'), 'ImportLogPage'),
+    ),
+  }),
 ] as const;
 
 /** Every part in every state, for those who build rooms. The shop's own build has no such room. */

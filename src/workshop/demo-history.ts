@@ -68,6 +68,7 @@ export async function loadDemoHistory(
   const days = workingDays(from, until);
   const chance = seededChance(seed);
   const hand = hands(seededChance(seed + 1));
+  const letterChance = seededChance(seed + 2);
   const shop = wish.shop ?? (await demoShop());
   let asked = 0;
   const inOne = <T>(work: (shop: InHand) => Promise<T>): Promise<T> =>
@@ -82,7 +83,14 @@ export async function loadDemoHistory(
     );
   hand.take('console', from, EVENING_BEFORE);
   const book = await inOne(({ ask, tx }) =>
-    begin(ask, tx, { shop, causes, chance, chanceOfEnds: seededChance(seed + 2), hands: hand }),
+    begin(ask, tx, {
+      shop,
+      causes,
+      chance,
+      chanceOfEnds: seededChance(seed + 2),
+      letterChance,
+      hands: hand,
+    }),
   );
   for (const [at, date] of days.entries()) {
     onProgress?.(at / days.length, date);

@@ -20,6 +20,8 @@ export { tokenView } from './access/tokens.js';
 export { calibrationSeen } from './calibration/calibration-seen.js';
 export { recalibrate } from './calibration/recalibrate.js';
 export { type Clock, computerClock, type SetBack, type ShopClock, shopClock } from './clock.js';
+export { complaintRegister } from './complaints/complaint-register.js';
+export { complaintTrace } from './complaints/complaint-trace.js';
 export { demoDay, demoFile, demoShop } from './demo.js';
 export { causesSeen, type Seen } from './demo-history/causes-seen.js';
 export { type DemoSignIn, letDemoPeopleIn } from './demo-history/let-demo-people-in.js';
@@ -27,12 +29,22 @@ export { type DemoHistoryWish, loadDemoHistory } from './demo-history.js';
 export { beginDialRound } from './dial-rounds/begin-dial-round.js';
 export { recordDialReading, strikeDialReading } from './dial-rounds/dial-readings.js';
 export { adoptDialRound, dropDialRound, undoDialRound } from './dial-rounds/settle-dial-round.js';
+export { dryRoomAir } from './dry-room/dry-room-air.js';
+export { importDryRoom } from './dry-room/import-dry-room.js';
+export { lotsLyingDuring } from './dry-room/lots-lying-during.js';
+export { reportDryRoom } from './dry-room/report-dry-room.js';
 export { inputProblems } from './input-problems.js';
 export { loadShop } from './load-shop.js';
 export { localClock } from './local-clock.js';
 export { newId } from './new-id.js';
 export { cancelOrder } from './orders/cancel-order.js';
-export { answerComplaint, closeComplaint, registerComplaint, reopenComplaint } from './orders/complaints.js';
+export {
+  answerComplaint,
+  closeComplaint,
+  correctComplaint,
+  registerComplaint,
+  reopenComplaint,
+} from './orders/complaints.js';
 export { dayOfShop } from './orders/day-of-shop.js';
 export { declineRequest } from './orders/decline-request.js';
 export { freezePlan } from './orders/freeze-plan.js';

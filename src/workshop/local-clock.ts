@@ -1,5 +1,5 @@
 import type { ClockTime } from '../core/day/index.js';
-import { calendarDate, invariant } from '../core/foundation/index.js';
+import { type CalendarDate, calendarDate, invariant } from '../core/foundation/index.js';
 
 /** A moment on the clock that hangs in the shop: by the time zone of this computer. */
 export function localClock(instant: string): ClockTime {
@@ -8,4 +8,10 @@ export function localClock(instant: string): ClockTime {
   const date = calendarDate(`${at.getFullYear()}-${digits(at.getMonth() + 1)}-${digits(at.getDate())}`);
   invariant(date, 'a moment is on a day of the calendar');
   return { date, minute: at.getHours() * 60 + at.getMinutes() };
+}
+
+/** When a day begins on that clock, in milliseconds since 1970. */
+export function startOfDayMs(date: CalendarDate): number {
+  const [year, month, day] = date.split('-').map(Number) as [number, number, number];
+  return new Date(year, month - 1, day).getTime();
 }

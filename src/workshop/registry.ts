@@ -1,6 +1,7 @@
 import { ACCESS_USE_CASES } from './access/access-use-cases.js';
 import { CALIBRATION_USE_CASES } from './calibration/calibration-use-cases.js';
 import { DIAL_ROUND_USE_CASES } from './dial-rounds/dial-round-use-cases.js';
+import { DRY_ROOM_USE_CASES } from './dry-room/dry-room-use-cases.js';
 import { ORDERS_USE_CASES } from './orders/orders-use-cases.js';
 import { PACKING_USE_CASES } from './packing/packing-use-cases.js';
 import { PRODUCTION_USE_CASES } from './production/production-use-cases.js';
@@ -11,6 +12,7 @@ import type { AnyUseCase } from './use-case.js';
 /** Everything that can be asked of the shop. The server makes a route of each, the handbook a line. */
 export const USE_CASES: readonly AnyUseCase[] = [
   ...STOCK_USE_CASES,
+  ...DRY_ROOM_USE_CASES,
   ...PRODUCTION_USE_CASES,
   ...ORDERS_USE_CASES,
   ...PACKING_USE_CASES,

@@ -48,6 +48,10 @@ const watchedRecords = (records: Transaction['records'], note: Note): Transactio
       note(kind, stored.id, stored.version);
       return stored;
     },
+    insertAll: async (kind, all) => {
+      await records.insertAll(kind, all);
+      for (const { id } of all) note(kind, id);
+    },
     update: async (kind, change) => {
       const stored = await records.update(kind, change);
       note(kind, stored.id, stored.version);

@@ -32,6 +32,44 @@ describeInBrowser('the dry room', () => {
     expectQuiet(house);
   });
 
+  it("takes a logger's file after showing it, tells the excursion in it and what lay there", async () => {
+    const page = await house.visit('/dry-room/import', { as: 'coiler', width: 1024, height: 768 });
+    await page.getByLabel('Room', { exact: true }).fill('wire room');
+    const rows = Array.from({ length: 36 }, (_, hour) => {
+      const day = hour < 24 ? '27' : '28';
+      const damp = hour >= 10 && hour < 14 ? '83.5' : '42.0';
+      return `2027-02-${day} ${String(hour % 24).padStart(2, '0')}:00;20.5;${damp}`;
+    });
+    const bad = '2027-02-28 12:00;20.5;';
+    const file = (...more: readonly string[]) => ({
+      name: 'logger.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(['Logger 7', 'Date/Time;Temp;RH %', ...rows, ...more].join('\n')),
+    });
+    await page.getByLabel('Choose a file').setInputFiles(file(bad));
+    await page.getByRole('heading', { name: '1 line to mend' }).waitFor();
+    await page.getByText('Nothing is taken while a line is to be mended.').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.getByLabel('Choose a file').setInputFiles(file());
+    await page.getByRole('button', { name: 'Take in 36 readings' }).click();
+    await page.getByText('36 readings taken in.').waitFor();
+    await page.getByLabel('Room', { exact: true }).fill('wire room');
+    await page.getByRole('img', { name: /36 readings of wire room/ }).waitFor();
+    await page.getByText('At times metal counts as wet').waitFor();
+    const excursion = page.getByRole('region', { name: 'Out of limits' });
+    await excursion.getByText('up to 83.5 %, 33.5 above the limit').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(await widerBy(page)).toBe(0);
+    await excursion.getByRole('button', { name: 'What lay there' }).click();
+    await page.getByRole('dialog').getByRole('row').nth(1).waitFor();
+    const client = await house.client('owner');
+    const air = await client.read('dry-room-air', { room: 'wire room' });
+    expect(air).toMatchObject({
+      value: { readingCount: 36, excursions: [{ readings: 4 }], risk: { verdict: 'wet', wetHours: 4 } },
+    });
+    expectQuiet(house);
+  });
+
   it('does not take what is no reading, and keeps what was typed', async () => {
     const page = await house.visit('/dry-room', { as: 'winder', scheme: 'dark' });
     await page.getByLabel('Temperature').fill('warm');

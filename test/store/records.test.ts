@@ -29,6 +29,47 @@ describe.each(engines())('records on $name', (engine) => {
     expect(await store.read((tx) => tx.records.find('bin', { name: 'nowhere' }))).toBeUndefined();
   });
 
+  it('are found between two ends of a key, both among them, in its order; or the last of them', async () => {
+    const days = ['2026-05-03', '2026-05-01', '2026-05-04', '2026-05-02'];
+    await store.write(async (tx) => {
+      for (const [minute, date] of days.entries())
+        await tx.records.insert('plan', {
+          id: randomUUID(),
+          body: { date, runs: [], note: '' },
+          at: at(minute),
+        });
+    });
+    const between = (ends: { from?: string; to?: string; last?: number }) =>
+      store.read(async ({ records }) =>
+        (await records.between('plan', 'date', ends)).map(({ body }) => body.date.slice(8)),
+      );
+    expect(await between({})).toEqual(['01', '02', '03', '04']);
+    expect(await between({ from: '2026-05-02', to: '2026-05-03' })).toEqual(['02', '03']);
+    expect(await between({ last: 2 })).toEqual(['03', '04']);
+    expect(await between({ to: '2026-05-02', last: 1 })).toEqual(['02']);
+    expect(await between({ from: '2026-06-01' })).toEqual([]);
+  });
+
+  it('are put in by the thousand, or none of them where one is taken', async () => {
+    const bins = (count: number, name: string) =>
+      Array.from({ length: count }, (_, number) => ({
+        id: randomUUID(),
+        body: binBody(`${name} ${number}`),
+        at: at(0),
+      }));
+    const many = bins(1203, 'many');
+    await store.write((tx) => tx.records.insertAll('bin', many));
+    expect(await store.read((tx) => tx.records.get('bin', many[1202]!.id))).toMatchObject({
+      version: 1,
+      body: { name: 'many 1202' },
+    });
+    const more = bins(3, 'more');
+    const again = store.write((tx) => tx.records.insertAll('bin', [...more, many[7]!]));
+    await expect(again).rejects.toBeInstanceOf(Taken);
+    expect(await store.read((tx) => tx.records.get('bin', more[0]!.id))).toBeUndefined();
+    await store.write((tx) => tx.records.insertAll('bin', []));
+  });
+
   it('keep every version that was', async () => {
     const first = await insertBin('versions');
     const bodies = ['versions 2', 'versions 3'].map(binBody);

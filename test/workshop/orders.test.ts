@@ -710,7 +710,11 @@ for (const engine of ENGINES) {
     });
 
     it('leads to a pack and a lot that are there, the lot one of the pack’s', async () => {
-      const words = { player: 'Emidra Winnowbeck', text: 'broke at the ball', faultCode: 'broke' };
+      const words = {
+        player: 'Emidra Winnowbeck',
+        text: 'broke at the ball',
+        faultCode: 'broke-at-ball' as const,
+      };
       const nowhere = newId();
       expect(await desk.refused(registerComplaint, { id: newId(), ...words, packId: nowhere })).toEqual({
         code: 'record.missing',

@@ -17,6 +17,18 @@ import {
   wholeAnswer,
 } from './answers.js';
 import { calibrationAnswer, calibrationQuery } from './calibration.js';
+import {
+  complaintRegisterAnswer,
+  complaintRegisterQuery,
+  complaintTraceAnswer,
+  complaintTraceQuery,
+} from './complaints.js';
+import {
+  dryRoomAirAnswer,
+  dryRoomAirQuery,
+  lotsLyingDuringAnswer,
+  lotsLyingDuringQuery,
+} from './dry-room.js';
 import { machineWearAnswer, machineWearQuery } from './machine-wear.js';
 import { needsAnswer, needsQuery, wireCoverAnswer, wireCoverQuery } from './needs.js';
 import { pastDialInAnswer, pastDialInsQuery } from './past-dial-ins.js';
@@ -194,6 +206,32 @@ export const READINGS = {
     permission: 'shop.read',
     query: machineWearQuery,
     answer: machineWearAnswer,
+  }),
+  'complaint-register': reading({
+    summary:
+      'Letters of some days, and of strings sent in these days how many per thousand were complained of: by fault, and by where they came from.',
+    permission: 'complaint.read',
+    query: complaintRegisterQuery,
+    answer: complaintRegisterAnswer,
+  }),
+  'complaint-trace': reading({
+    summary: 'Where a complaint leads: its pack, lots, runs, machines and spools, as far as the records go.',
+    permission: 'complaint.read',
+    query: complaintTraceQuery,
+    answer: complaintTraceAnswer,
+  }),
+  'dry-room-air': reading({
+    summary:
+      'The air of a dry room over some days: readings, excursions, what nobody read, days and weeks, and what it means for steel.',
+    permission: 'stock.read',
+    query: dryRoomAirQuery,
+    answer: dryRoomAirAnswer,
+  }),
+  'lots-lying-during': reading({
+    summary: 'Which string lots lay in bins at some moment of a time, by the ledger.',
+    permission: 'stock.read',
+    query: lotsLyingDuringQuery,
+    answer: lotsLyingDuringAnswer,
   }),
   search: reading({
     summary: 'Records whose name, number, lot or player holds a text, of the kinds that one may read.',

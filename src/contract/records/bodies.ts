@@ -271,9 +271,10 @@ export const BODIES = {
   complaint: closed({
     player: text(),
     text: text(),
-    faultCode: text('our own code of the fault'),
+    faultCode: text('of the shop’s list; what was written before there was one may be in other words'),
     packId: Type.Optional(id),
     lotId: Type.Optional(id),
+    position: Type.Optional(wholeFrom(1, 'which string of the pack, 1 is the treble')),
     answer: Type.Optional(text()),
   }),
   document: closed({

@@ -2,6 +2,7 @@ import type { UseCaseDefinition } from '../use-case.js';
 import * as access from './access.js';
 import * as calibration from './calibration.js';
 import * as dialRounds from './dial-rounds.js';
+import * as dryRoom from './dry-room.js';
 import * as orders from './orders.js';
 import * as packing from './packing.js';
 import * as production from './production.js';
@@ -15,6 +16,7 @@ const ALL = {
   ...accessCases,
   ...calibration,
   ...dialRounds,
+  ...dryRoom,
   ...orders,
   ...packing,
   ...production,

@@ -1,9 +1,11 @@
 import Type from 'typebox';
+import { COMPLAINT_FAULTS } from '../../core/stock/index.js';
 import { id } from '../records/bodies.js';
 import { recordSchema } from '../records/record-schema.js';
 import { closed, date, oneOf, text, wholeFrom, wholeWithin } from '../schemas/pieces.js';
 import { playerRequest, wantedSet } from '../schemas/player-request.js';
 import { defineUseCase } from '../use-case.js';
+import { fact, fileHeadings, importFault } from './import-parts.js';
 import { expectedVersion } from './shop.js';
 
 const order = recordSchema('order');
@@ -127,23 +129,10 @@ const columnMapping = Type.Partial(
 );
 
 const fileLines = Type.Array(Type.Integer(), { description: 'lines of the file that it stands on' });
-const fact = Type.Union([Type.String(), Type.Number(), Type.Array(Type.String()), Type.Array(Type.Number())]);
-
-const importFault = closed({
-  line: wholeFrom(1, 'line of the file'),
-  column: Type.Optional(text('heading as the file has it')),
-  orderId: Type.Optional(text("the order's number")),
-  read: Type.Optional(Type.String({ description: 'what the cell held' })),
-  code: text(),
-  facts: Type.Record(Type.String(), fact),
-});
-
 const previewedLine = closed({ setName: text(), quantity: wholeFrom(1, 'sets') });
 
 const importPreview = closed({
-  headings: Type.Array(closed({ heading: Type.String(), samples: Type.Array(Type.String()) }), {
-    description: 'headings of the file, each with its first filled cells',
-  }),
+  headings: fileHeadings,
   columns: columnMapping,
   ignored: Type.Array(Type.String(), { description: 'headings that mean nothing to us' }),
   orders: Type.Array(
@@ -233,6 +222,13 @@ export const rearrangePlan = defineUseCase({
 
 /* ---- complaints ---- */
 
+const complainedOf = {
+  faultCode: oneOf(COMPLAINT_FAULTS, 'by what the player notices'),
+  packId: Type.Optional(id),
+  lotId: Type.Optional(id),
+  position: Type.Optional(wholeFrom(1, 'which string of the pack, 1 is the treble: it leads to the lot')),
+};
+
 export const registerComplaint = defineUseCase({
   name: 'register-complaint',
   summary: 'Write down a complaint, with the pack or lot that it is about where known',
@@ -242,10 +238,18 @@ export const registerComplaint = defineUseCase({
     id,
     player: text(),
     text: text(),
-    faultCode: text('our own code of the fault'),
-    packId: Type.Optional(id),
-    lotId: Type.Optional(id),
+    ...complainedOf,
   }),
+  output: complaint,
+});
+
+export const correctComplaint = defineUseCase({
+  name: 'correct-complaint',
+  summary:
+    'Say better what a complaint is about: its fault, pack, lot or string; what is left out is not known',
+  permission: 'complaint.close',
+  path: '/complaints/correct',
+  input: closed({ complaintId: id, expectedVersion, ...complainedOf }),
   output: complaint,
 });
 

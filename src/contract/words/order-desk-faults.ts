@@ -83,6 +83,14 @@ export const ORDER_DESK_FAULTS: Readonly<Record<string, WordsOfFault>> = {
     what: `The recipe of ${lotId} is retired, or its machine is gone.`,
     mend: 'Settle the plan anew.',
   }),
+  'complaint.position-not-in-pack': ({ labelCode, position }) => ({
+    what: `The pack ${labelCode} holds no string ${position}.`,
+    mend: 'Choose one of the strings that were put into it.',
+  }),
+  'complaint.position-without-pack': {
+    what: 'A string is named by its place in a pack, and no pack is named.',
+    mend: 'Name the pack, or the lot of the string.',
+  },
   'complaint.lot-not-in-pack': ({ labelCode }) => ({
     what: `No string of that lot is in the pack ${labelCode}.`,
     mend: 'Name the lot as the pack has it, or leave one of the two out.',

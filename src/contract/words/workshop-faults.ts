@@ -1,6 +1,7 @@
 import { ACCESS_FAULTS } from './access-faults.js';
 import { CALIBRATION_FAULTS } from './calibration-faults.js';
 import { DIAL_ROUND_FAULTS } from './dial-round-faults.js';
+import { DRY_ROOM_FAULTS } from './dry-room-faults.js';
 import { ORDER_DESK_FAULTS } from './order-desk-faults.js';
 import type { FaultWords } from './order-faults.js';
 import { PACKING_FAULTS } from './packing-faults.js';
@@ -20,6 +21,7 @@ export const WORKSHOP_FAULTS: Readonly<Record<string, WordsOfFault>> = {
   ...PACKING_FAULTS,
   ...CALIBRATION_FAULTS,
   ...DIAL_ROUND_FAULTS,
+  ...DRY_ROOM_FAULTS,
 };
 
 /** Says why the shop refuses and what to do about it. */

@@ -5,6 +5,25 @@ export {
   type StringShortage,
   type StringTake,
 } from './allocate.js';
+export { airByPeriod, type PeriodAir } from './climate/air-by-period.js';
+export {
+  type CorrosionRisk,
+  CRITICAL_HUMIDITY,
+  corrosionRisk,
+  isWet,
+  wetnessOf,
+} from './climate/corrosion-risk.js';
+export { type Excursion, excursions } from './climate/excursions.js';
+export { type ClimateReading, type Span, spokenFor } from './climate/spoken-for.js';
+export { thinOut } from './climate/thin-out.js';
+export { COMPLAINT_FAULTS, type ComplaintFault, complaintFault } from './complaints/complaint-faults.js';
+export {
+  complaintRate,
+  complaintSources,
+  type SourceTable,
+  type StringsOut,
+  type Traits,
+} from './complaints/complaint-sources.js';
 export { correctMovement } from './correct-movement.js';
 export { DRY_ROOM_PRACTICE, type DryRoomLimits, isDryEnough } from './dry-room.js';
 export type { Account, Balance, Entry, Item, Movement, Unit } from './ledger.js';

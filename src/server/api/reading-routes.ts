@@ -14,8 +14,12 @@ import {
   type Actor,
   type Clock,
   calibrationSeen,
+  complaintRegister,
+  complaintTrace,
   daySeen,
+  dryRoomAir,
   localClock,
+  lotsLyingDuring,
   machineWearSeen,
   myCautions,
   needsSeen,
@@ -63,7 +67,7 @@ export function readingRoutes(api: FastifyInstance, store: Store, clock: Clock &
 }
 
 /** Worked out of all strings that were ever measured. */
-const LONG_WORK: ReadonlySet<ReadingName> = new Set(['calibration', 'machine-wear']);
+const LONG_WORK: ReadonlySet<ReadingName> = new Set(['calibration', 'machine-wear', 'complaint-register']);
 
 /** Who asks, and when. */
 interface Asked {
@@ -107,6 +111,10 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   calibration: (tx, _query, { now }) => calibrationSeen(tx, now),
   'set-ups-learned': (tx) => setUpsSeen(tx),
   'machine-wear': (tx, _query, { now }) => machineWearSeen(tx, now),
+  'complaint-register': (tx, query, { now }) => complaintRegister(tx, query, now),
+  'complaint-trace': (tx, { complaintId }) => complaintTrace(tx, complaintId),
+  'dry-room-air': (tx, query, { now }) => dryRoomAir(tx, query, now),
+  'lots-lying-during': (tx, query) => lotsLyingDuring(tx, query),
   search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };
 

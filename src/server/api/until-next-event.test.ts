@@ -13,6 +13,19 @@ describe('an answer that is long in the making', () => {
     expect(await read(tx, {}, {})).toBe(2);
   });
 
+  it('is another one for another query, each made once', async () => {
+    const tx = { events: { last: async () => 1 } } as unknown as ReadTransaction;
+    let made = 0;
+    const read = untilNextEvent(async (_tx, query: { readonly of: string }) => `${query.of} ${++made}`);
+    const asked = [{ of: 'a' }, { of: 'b' }, { of: 'a' }].map((query) => read(tx, query, {}));
+    expect(await Promise.all(asked)).toHaveLength(3);
+    expect(await read(tx, { of: 'a' }, {})).toMatch(/^a /);
+    expect(await read(tx, { of: 'b' }, {})).toMatch(/^b /);
+    const before = made;
+    await read(tx, { of: 'a' }, {});
+    expect(made).toBe(before);
+  });
+
   it('is not kept where it failed', async () => {
     let asked = 0;
     const tx = { events: { last: async () => 1 } } as unknown as ReadTransaction;

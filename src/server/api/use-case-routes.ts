@@ -89,4 +89,7 @@ function headersOf(takesVersion: 'never' | 'may' | 'must') {
 
 const USUAL_BODY = 1024 * 1024;
 /** Files come inside the body of these. */
-const LARGE_BODIES: Readonly<Record<string, number>> = { 'import-orders': 16 * USUAL_BODY };
+const LARGE_BODIES: Readonly<Record<string, number>> = {
+  'import-orders': 16 * USUAL_BODY,
+  'import-dry-room': 16 * USUAL_BODY,
+};

@@ -9,6 +9,7 @@ export interface Door {
     | '/sets'
     | '/recipes'
     | '/orders'
+    | '/complaints'
     | '/plan'
     | '/strings'
     | '/wire'
@@ -28,6 +29,7 @@ export const DESK: readonly Door[] = [
   { to: '/sets', words: 'sets', permission: 'shop.read' },
   { to: '/recipes', words: 'recipes', permission: 'recipe.read' },
   { to: '/orders', words: 'orders', permission: 'order.read' },
+  { to: '/complaints', words: 'complaints', permission: 'complaint.read' },
   { to: '/plan', words: 'plan', permission: 'plan.read' },
   { to: '/strings', words: 'strings', permission: 'stock.read' },
   { to: '/wire', words: 'wire', permission: 'stock.read' },

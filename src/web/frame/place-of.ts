@@ -22,6 +22,8 @@ export function placeOf({ kind, id }: { readonly kind: RecordKind; readonly id: 
       return { to: '/wire', search: { [kind]: id } };
     case 'pack':
       return { to: '/packing', search: { pack: id } };
+    case 'complaint':
+      return { to: '/complaints/$id', params: { id } };
     case 'machine':
       return { to: '/shop/$part', params: { part: 'machines' } };
     default:

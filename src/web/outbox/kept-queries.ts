@@ -37,7 +37,7 @@ const KEPT: ReadonlySet<string> = new Set([
   'recipe',
   'string-lot',
   'bin',
-  'dry-room-reading',
+  'dry-room-air',
   'settings',
   'order',
   'pack',

@@ -13,6 +13,7 @@ export const FRAME_WORDS = wordsIn({
       sets: 'Sets',
       recipes: 'Recipes',
       orders: 'Orders',
+      complaints: 'Complaints',
       plan: 'Plan',
       strings: 'Strings',
       wire: 'Wire',

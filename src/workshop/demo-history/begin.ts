@@ -16,6 +16,7 @@ export interface Beginning {
   readonly causes: PlantedCauses;
   readonly chance: Chance;
   readonly chanceOfEnds: Chance;
+  readonly letterChance: Chance;
   readonly hands: Hands;
 }
 
@@ -44,7 +45,7 @@ async function takeIn(ask: Ask, tx: Transaction, { newId, meet }: Hands, person:
 
 async function openBook(
   tx: Transaction,
-  { shop, causes, chance, chanceOfEnds, hands }: Beginning,
+  { shop, causes, chance, chanceOfEnds, letterChance, hands }: Beginning,
   { newStringsBin, upperShelf }: { readonly newStringsBin: string; readonly upperShelf: string },
 ): Promise<HistoryBook> {
   const bins = await tx.records.all('bin');
@@ -55,6 +56,7 @@ async function openBook(
     shop,
     causes,
     chance,
+    letterChance,
     newId: hands.newId,
     ends: { chance: chanceOfEnds, pulled: 0, coresOfRuns: 0 },
     ids: {

@@ -11,6 +11,8 @@ export interface HistoryBook {
   readonly shop: Shop;
   readonly causes: PlantedCauses;
   readonly chance: Chance;
+  /** For letters that come of a cause: more or fewer of them change nothing else in the year. */
+  readonly letterChance: Chance;
   readonly newId: () => string;
   /** Of the bench's checks of ends: a chance of their own, so that nothing else of the past hangs on them. */
   readonly ends: { readonly chance: Chance; pulled: number; coresOfRuns: number };
@@ -83,6 +85,8 @@ export interface ShopLot {
   binId: string;
   /** Of the wire in it. */
   readonly wireLots: readonly string[];
+  /** The machine's short name, and the day; left out of what lay there before. */
+  readonly made?: { readonly machine: string; readonly date: CalendarDate; readonly measuredLarge: boolean };
   version: number;
   state: 'in-check' | 'released' | 'on-hold' | 'scrapped';
   left: number;

@@ -1,5 +1,5 @@
-import { letterAbout } from '../../../demo/index.js';
-import { addDays } from '../../core/foundation/index.js';
+import { letterAbout, letterOfCause } from '../../../demo/index.js';
+import { addDays, daysBetween } from '../../core/foundation/index.js';
 import { openPacks } from '../packing/open-packs.js';
 import type { Order, Pack } from '../packing/packs-of-order.js';
 import { pickString } from '../packing/pick-string.js';
@@ -107,8 +107,18 @@ export function takeOne(
   const isFaulty = chance.next() < lot.faulty / lot.left;
   lot.left--;
   if (isFaulty) lot.faulty--;
-  const sent = { isFaulty, wireLots: lot.wireLots };
-  const letter = letterAbout(sent, { sent: date, badLot: causes.badLot, chance });
+  const { wear, badLot } = causes;
+  const sent = {
+    isFaulty,
+    wireLots: lot.wireLots,
+    wornM:
+      lot.made?.machine === wear.machine ? wear.growthMPerDay * daysBetween(wear.from, lot.made.date) : 0,
+    measuredLarge: lot.made?.measuredLarge ?? false,
+    ...(lot.made ? { made: lot.made.date } : {}),
+  };
+  const letter =
+    letterAbout(sent, { sent: date, badLot, chance }) ??
+    letterOfCause(sent, { sent: date, badLot, chance: book.letterChance });
   if (letter) book.letters.push({ ...letter, packId: pack.id, lotId: lot.id, player: order.body.player });
   return lot;
 }

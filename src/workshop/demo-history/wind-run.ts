@@ -45,6 +45,8 @@ export interface RunInHand {
   trialsScrapped: number;
   /** What the winder's check of the running strings says, m off the sheet. */
   checkedOffM: number;
+  /** A trial string was measured by the micrometer that reads too much. */
+  measuredLarge: boolean;
 }
 
 /** Beyond this the winder turns the dial; what he leaves alone below it. Invented. */
@@ -82,6 +84,7 @@ export const runInHand = (
   trials: 0,
   trialsScrapped: 0,
   checkedOffM: 0,
+  measuredLarge: false,
 });
 
 /** Everything that is done for a run, from the owner's word to the close. Times are minutes of the day. */
@@ -224,6 +227,8 @@ async function measure(
     rotationDeg,
     instrument,
   }));
+  const { instrument: large, from } = causes.micrometer;
+  if (trialStringId !== undefined && instrument === large && date >= from) hand.measuredLarge = true;
   const massKg = massReadingKg(string, chance);
   if (trialStringId === undefined)
     rows.push({ id: book.newId(), ...of, quantity: 'mass', value: massKg, instrument: SCALE });
@@ -282,6 +287,7 @@ async function close(shop: InHand, day: HistoryDay, hand: RunInHand): Promise<vo
     stringKey,
     binId,
     wireLots,
+    made: { machine, date, measuredLarge: hand.measuredLarge },
     version: lot.version,
     state: 'in-check',
     left: checked.good,

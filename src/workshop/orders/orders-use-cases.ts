@@ -1,6 +1,12 @@
 import type { AnyUseCase } from '../use-case.js';
 import { cancelOrder } from './cancel-order.js';
-import { answerComplaint, closeComplaint, registerComplaint, reopenComplaint } from './complaints.js';
+import {
+  answerComplaint,
+  closeComplaint,
+  correctComplaint,
+  registerComplaint,
+  reopenComplaint,
+} from './complaints.js';
 import { declineRequest } from './decline-request.js';
 import { freezePlan } from './freeze-plan.js';
 import { importOrders } from './import-orders.js';
@@ -22,6 +28,7 @@ export const ORDERS_USE_CASES: readonly AnyUseCase[] = [
   freezePlan,
   rearrangePlan,
   registerComplaint,
+  correctComplaint,
   answerComplaint,
   closeComplaint,
   reopenComplaint,

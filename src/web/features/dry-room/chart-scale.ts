@@ -16,10 +16,35 @@ export function stripOf(values: readonly number[], limits: readonly number[], he
   return { least, most, place: (value) => height * ((most - value) / (most - least)) };
 }
 
-/** Moments along the width, the first at 0 and the last at `width`; a single one in the middle. */
-export function alongTime(moments: readonly string[], width: number): (moment: string) => number {
-  const times = moments.map((moment) => Date.parse(moment));
-  const from = Math.min(...times);
-  const to = Math.max(...times);
-  return (moment) => (to === from ? width / 2 : (width * (Date.parse(moment) - from)) / (to - from));
+/** Moments along the width, from the first at 0 to the last at `width`; what lies beyond stands at the edge. */
+export function alongTime(
+  { from, to }: { readonly from: string; readonly to: string },
+  width: number,
+): (moment: string) => number {
+  const [first, last] = [Date.parse(from), Date.parse(to)];
+  return (moment) => {
+    const share = last === first ? 0.5 : (Date.parse(moment) - first) / (last - first);
+    return width * Math.min(1, Math.max(0, share));
+  };
+}
+
+interface Moment {
+  readonly at: string;
+}
+
+/** Readings in pieces, cut wherever a gap lies between two of them: no line is drawn over what nobody read. */
+export function cutAtGaps<Reading extends Moment>(
+  readings: readonly Reading[],
+  gaps: readonly { readonly from: string; readonly to: string }[],
+): readonly (readonly Reading[])[] {
+  const pieces: Reading[][] = [];
+  let before: Reading | undefined;
+  for (const reading of readings) {
+    const last = before;
+    const isApart = !last || gaps.some(({ from, to }) => from >= last.at && to <= reading.at);
+    if (isApart) pieces.push([reading]);
+    else pieces.at(-1)!.push(reading);
+    before = reading;
+  }
+  return pieces;
 }

@@ -6,7 +6,11 @@ import { DRY_ROOM_WORDS } from '../../words/dry-room.js';
 import { useWords } from '../../words/language.js';
 import type { RoomReading } from './use-dry-room.js';
 
+/** A day of a fast logger; the picture has them all. */
+const MOST_SHOWN = 144;
+
 interface ClimateTableProps {
+  /** The oldest first. */
   readonly readings: readonly RoomReading[];
   readonly limits: DryRoomLimits;
 }
@@ -17,8 +21,8 @@ export function ClimateTable({ readings, limits }: ClimateTableProps) {
   return (
     <SheetTable
       caption={words.last}
-      rows={readings}
-      rowKey={({ id }) => id}
+      rows={readings.slice(-MOST_SHOWN).toReversed()}
+      rowKey={({ at }) => at}
       columns={[
         { heading: words.when, names: true, whole: true, cell: ({ at }) => figures.moment(at) },
         {

@@ -1,5 +1,5 @@
 import type { Construction } from '../../../core/string/index.js';
-import type { RoomReading } from '../dry-room/use-dry-room.js';
+import type { RoomReading, ShownAir } from '../dry-room/use-dry-room.js';
 import type { DrawnString } from '../set/drawn-string.js';
 
 /** A 26 on a hexagon of 13 thousandths, to be cut open. */
@@ -75,12 +75,21 @@ export const FAN: readonly DrawnString[] = [
 
 const HUMIDITY = [0.41, 0.42, 0.44, 0.47, 0.52, 0.55, 0.49, 0.45, 0.43, 0.42];
 
-/** Ten readings, the newest first; two of them too damp. */
-export const READINGS: readonly RoomReading[] = HUMIDITY.map((relativeHumidity, at) => ({
+/** Ten readings, the oldest first; two of them too damp. */
+const READINGS: readonly RoomReading[] = HUMIDITY.toReversed().map((relativeHumidity, at) => ({
   id: `${at}`,
-  at: `2026-04-${String(20 - at).padStart(2, '0')}T07:30:00.000Z`,
+  at: `2026-04-${String(11 + at).padStart(2, '0')}T07:30:00.000Z`,
   room: 'dry room',
   temperatureC: 20 + (at % 4),
   relativeHumidity,
   isOnTheWay: false,
 }));
+
+/** The air of ten days, two of them too damp and one that nobody read. */
+export const AIR: ShownAir = {
+  from: '2026-04-10T18:00:00.000Z',
+  to: '2026-04-20T18:00:00.000Z',
+  readings: READINGS,
+  excursions: [{ from: '2026-04-14T19:30:00.000Z', to: '2026-04-16T19:30:00.000Z' }],
+  gaps: [{ from: '2026-04-17T12:00:00.000Z', to: '2026-04-18T02:00:00.000Z' }],
+};

@@ -15,7 +15,7 @@ import { SectionFigure } from '../recipes/section-figure.js';
 import { useWays } from '../recipes/use-ways.js';
 import { WaysLinked } from '../recipes/ways-linked.js';
 import { StringsPicture } from '../set/strings-picture.js';
-import { FAN, HEX_26, READINGS } from './drawn-examples.js';
+import { AIR, FAN, HEX_26 } from './drawn-examples.js';
 import { Part } from './part.js';
 
 /** Every kind of technical picture. */
@@ -34,7 +34,7 @@ export function PicturesPart() {
         <WaysOfOne />
       </Part>
       <Part title={words.run}>
-        <ClimateChart readings={READINGS} room={words.room} limits={DRY_ROOM_PRACTICE} />
+        <ClimateChart air={AIR} room={words.room} limits={DRY_ROOM_PRACTICE} />
       </Part>
     </>
   );

@@ -1,7 +1,8 @@
 import { Link, type LinkProps } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import type { Need } from '../../../contract/index.js';
-import { stringKeyInWords, wholeStringInWords } from '../../../contract/index.js';
+import { complaintFaultInWords, stringKeyInWords, wholeStringInWords } from '../../../contract/index.js';
+import { complaintFault } from '../../../core/stock/index.js';
 import { type Figures, useFigures } from '../../sight/figures.js';
 import { useWords } from '../../words/language.js';
 import { TODAY_WORDS } from '../../words/today.js';
@@ -90,7 +91,8 @@ function told(need: Need, words: TodayWords, figures: Figures): Told {
       };
     case 'complaint-open':
       return {
-        title: words.complaint(need.player, need.faultCode),
+        title: words.complaint(need.player, complaintFaultInWords(complaintFault(need.faultCode))),
+        place: { to: '/complaints/$id', params: { id: need.complaintId } },
         sentence: words.complained(figures.moment(need.since)),
         beside: <ComplaintPart complaintId={need.complaintId} player={need.player} />,
       };

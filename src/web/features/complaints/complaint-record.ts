@@ -1,0 +1,3 @@
+import type { RecordOf } from '../../api/use-records.js';
+
+export type ComplaintRecord = RecordOf<'complaint'>;

@@ -1,0 +1,3 @@
+import { ImportLog } from '../features/dry-room/import-log.js';
+
+export const ImportLogPage = () => <ImportLog />;
