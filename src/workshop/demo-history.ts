@@ -87,7 +87,7 @@ export async function loadDemoHistory(
       shop,
       causes,
       chance,
-      chanceOfEnds: seededChance(seed + 2),
+      chanceOfEnds: seededChance(seed + 3),
       letterChance,
       hands: hand,
     }),
