@@ -4,6 +4,7 @@ import { readingsByString } from './readings-by-string.js';
 import { runsDialledIn } from './runs-dialled-in.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
 import { Taken } from './store-faults.js';
+import { keepStringSums } from './string-sums.js';
 import type { MeasurementRow, Sql, TallyRow, TrialStringRow } from './tables.js';
 
 /** Readings of the floor within one transaction: added, never changed, but for the verdict on a trial string. */
@@ -54,7 +55,10 @@ export function createReadings(trx: Sql): ReadingWriter {
         .executeTakeFirst();
       invariant(numUpdatedRows === 1n, `no trial string ${id}`);
     },
-    addMeasurements: (rows) => addMeasurements(trx, rows),
+    addMeasurements: async (rows) => {
+      await addMeasurements(trx, rows);
+      await keepStringSums(trx, [...new Set(rows.map(({ runId }) => runId))]);
+    },
     addTally: (row) => addTally(trx, row),
   };
 }

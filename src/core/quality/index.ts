@@ -1,0 +1,1 @@
+export { type ReadingOfString, type StringSums, stringSums } from './string-sums.js';
