@@ -47,20 +47,32 @@ export function stringSums(
   readings: readonly ReadingOfString[],
   trialNumbers: ReadonlyMap<string, number>,
 ): readonly StringSums[] {
-  const strings = [...grouped(readings, ({ trialStringId, at }) => trialStringId ?? at).values()];
-  const hasTrials = readings.some(({ trialStringId }) => trialStringId !== null);
-  const read = strings.map((own, at) =>
-    stringRead(own, hasTrials ? trialNumbers.get(own[0]!.trialStringId ?? '') === 1 : at === 0),
+  const parts = grouped(
+    stringsRead(readings, trialNumbers),
+    (string) => `${partOf(string)} ${string.instrument}`,
   );
-  const parts = grouped(read, (string) => `${partOf(string)} ${string.instrument}`);
   return [...parts.keys()].sort().map((part) => summed(parts.get(part)!));
 }
 
-interface StringRead {
+/** The strings of a run one by one, as they were read. */
+export function stringsRead(
+  readings: readonly ReadingOfString[],
+  trialNumbers: ReadonlyMap<string, number>,
+): readonly StringRead[] {
+  const strings = [...grouped(readings, ({ trialStringId, at }) => trialStringId ?? at).values()];
+  const hasTrials = readings.some(({ trialStringId }) => trialStringId !== null);
+  return strings.map((own, at) =>
+    stringRead(own, hasTrials ? trialNumbers.get(own[0]!.trialStringId ?? '') === 1 : at === 0),
+  );
+}
+
+export interface StringRead {
   readonly instrument: string;
   readonly isFirst: boolean;
   readonly isLargest: boolean;
+  /** Mean reading at each place, m. */
   readonly placesM: readonly number[];
+  /** Of a whole string. */
   readonly massKg: number | undefined;
   readonly own: readonly ReadingOfString[];
 }
