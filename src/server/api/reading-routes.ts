@@ -21,6 +21,8 @@ import {
   packingSeen,
   pastDialIns,
   planSeen,
+  qualityRunSeen,
+  qualitySeen,
   type ReadTransaction,
   type SetBack,
   type ShopClock,
@@ -98,6 +100,8 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'wire-cover': async (tx, _query, { now }) => ({ items: await wireCovers(tx, now) }),
   calibration: (tx, _query, { now }) => calibrationSeen(tx, now),
   'machine-wear': (tx, _query, { now }) => machineWearSeen(tx, now),
+  quality: (tx, query, asked) => qualitySeen(tx, query, asked),
+  'quality-run': (tx, query) => qualityRunSeen(tx, query),
   search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };
 
