@@ -8,6 +8,8 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   'trial-strings': ['trial-string'],
   'past-dial-ins': ['run', 'machine', 'recipe', 'settings'],
   measurements: ['measurement'],
+  quality: ['measurement', 'tally', 'run', 'string-lot'],
+  'quality-run': ['measurement', 'trial-string', 'run'],
   tallies: ['tally'],
   journal: 'all',
   'shop-view': 'all',
