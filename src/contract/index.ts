@@ -19,6 +19,7 @@ export { foreignAnswer, isProblem, noAnswer } from './http/no-answer.js';
 export { PAPERS, type PaperName } from './http/papers.js';
 export type { OrderInPlan, PlanView, SettledPlan } from './http/plan-view.js';
 export { type ProblemDetails, problemDetails } from './http/problem-details.js';
+export type { QualityQuery, QualityRunView, QualityView } from './http/quality.js';
 export { recordQuery, USUAL_PAGE } from './http/queries.js';
 export {
   READINGS,

@@ -6,6 +6,7 @@ export * as materials from './materials/index.js';
 export * as numeric from './numeric/index.js';
 export * as orders from './orders/index.js';
 export * as planning from './planning/index.js';
+export * as quality from './quality/index.js';
 export * as recipes from './recipes/index.js';
 export * as sets from './sets/index.js';
 export * as stats from './stats/index.js';

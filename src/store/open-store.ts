@@ -5,6 +5,7 @@ import { InsideTransaction } from './inside-transaction.js';
 import { migrate } from './migrate.js';
 import { MIGRATIONS } from './migrations/index.js';
 import { postgresqlEngine } from './postgresql-engine.js';
+import { sumFaults } from './quality-sums.js';
 import { bodyCheck } from './record-bodies.js';
 import { sqliteEngine } from './sqlite-engine.js';
 import type { ReadTransaction, Store, Transaction } from './store.js';
@@ -92,7 +93,8 @@ async function storeOn(engine: Engine, onTrouble: (thrown: unknown) => void): Pr
       withFaults(async () => {
         const faults = await engine.integrity();
         // Of a damaged file nothing further can be asked.
-        return faults.length > 0 ? faults : engine.read(versionFaults);
+        if (faults.length > 0) return faults;
+        return engine.read(async (trx) => [...(await versionFaults(trx)), ...(await sumFaults(trx))]);
       }),
     close: () => {
       closing ??= (async () => {

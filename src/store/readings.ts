@@ -7,13 +7,15 @@ import { runsDialledIn } from './runs-dialled-in.js';
 import { setUpReadings } from './set-up-readings.js';
 import type { Measurement, ReadingQuery, ReadingWriter, Tally, TrialString } from './store.js';
 import { Taken } from './store-faults.js';
+import { keepStringSums } from './string-sums.js';
 import type { MeasurementRow, Sql, TallyRow, TrialStringRow } from './tables.js';
 import { createVoidedEntries, isNotVoided } from './voided-entries.js';
 
 /** Readings of the floor within one transaction: added, never changed, but for the verdict on a trial string. */
 export function createReadings(trx: Sql): ReadingWriter {
+  const voids = createVoidedEntries(trx);
   return {
-    ...createVoidedEntries(trx),
+    ...voids,
     trialStrings: async (runId) => {
       const rows = await trx
         .selectFrom('trial_strings')
@@ -77,7 +79,14 @@ export function createReadings(trx: Sql): ReadingWriter {
         .executeTakeFirst();
       invariant(numUpdatedRows === 1n, `no trial string ${id}`);
     },
-    addMeasurements: (rows) => addMeasurements(trx, rows),
+    addMeasurements: async (rows) => {
+      await addMeasurements(trx, rows);
+      await keepStringSums(trx, [...new Set(rows.map(({ runId }) => runId))]);
+    },
+    voidEntry: async (row) => {
+      await voids.voidEntry(row);
+      if (row.runId !== null && row.ofKind !== 'tally') await keepStringSums(trx, [row.runId]);
+    },
     addTally: (row) => addTally(trx, row),
     addEndChecks: (rows) => addEndChecks(trx, rows),
   };

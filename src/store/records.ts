@@ -7,6 +7,7 @@ import type { Dialect } from './dialect.js';
 import { KnownRecords } from './known-records.js';
 import { type bodyCheck, keyValue } from './record-bodies.js';
 import { type RecordTable, recordTable } from './record-tables.js';
+import { keepRunFacts } from './run-facts.js';
 import type { ListQuery, NewRecord, RecordChange, RecordReader, RecordWriter } from './store.js';
 import { StaleVersion, Taken } from './store-faults.js';
 import type { RecordRow, Sql, Tables } from './tables.js';
@@ -27,6 +28,7 @@ export function createRecords(
       checkBody(kind, record.body);
       const stored = await insert(trx, recordTable(kind), record);
       known.forget(kind, record.id);
+      await keepRunFacts(trx, runsTouched(kind, stored));
       return stored;
     },
     insertAll: async (kind, records) => {
@@ -41,9 +43,16 @@ export function createRecords(
       const present = await reader.get(kind, change.id);
       const stored = await update(trx, recordTable(kind), change, present);
       known.forget(kind, change.id);
+      if (kind === 'run') await keepRunFacts(trx, runsTouched(kind, stored));
       return stored;
     },
   };
+}
+
+/** Runs of which something else is to be told since a record was written. The spools of a lot never change. */
+function runsTouched(kind: RecordKind, { id, body }: StoredRecord<object>): readonly string[] {
+  if (kind === 'run') return 'startedAt' in body ? [id] : [];
+  return kind === 'string-lot' && 'runId' in body ? [String(body.runId)] : [];
 }
 
 function createReader(trx: Sql, dialect: Dialect, known: KnownRecords): RecordReader {

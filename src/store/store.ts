@@ -1,4 +1,5 @@
 import type { BodyOf, RecordKind, StoredRecord } from '../contract/index.js';
+import type { StringSums } from '../core/quality/index.js';
 import type { Balance, Item, Movement, Unit } from '../core/stock/index.js';
 import type { EndCheck } from '../core/winding/index.js';
 
@@ -30,7 +31,7 @@ export interface Store {
 }
 
 export interface IntegrityFault {
-  /** Which look found it: `pages`, `references`, `indexes`, `versions`. */
+  /** Which look found it: `pages`, `references`, `indexes`, `versions`, `sums`. */
   readonly check: string;
   readonly detail: string;
 }
@@ -40,6 +41,7 @@ export interface ReadTransaction {
   readonly ledger: LedgerReader;
   readonly readings: ReadingReader;
   readonly cautionReadings: CautionReadingReader;
+  readonly quality: QualityReader;
   readonly journal: JournalReader;
   readonly events: EventReader;
   readonly access: AccessReader;
@@ -403,6 +405,43 @@ export interface CautionReadingWriter extends CautionReadingReader {
   add(row: CautionReading): Promise<void>;
 }
 
+/* ---- what was measured, run by run: kept by the same transaction that writes runs and readings ---- */
+
+/** A run that was begun, with what was measured of its strings. */
+export interface MeasuredRun {
+  readonly runId: string;
+  readonly machineId: string;
+  readonly recipeId: string;
+  readonly recipeVersion: number;
+  /** Of its strings, m. */
+  readonly lengthM: number;
+  readonly winderId: string | null;
+  /** Every spool that went into it. */
+  readonly spoolIds: readonly string[];
+  readonly goodCount: number;
+  readonly scrapCount: number;
+  /** When it was begun. */
+  readonly at: string;
+  readonly sums: readonly StringSums[];
+}
+
+/** Strings of a run that somebody threw away for one reason. */
+export interface ScrapOfRun {
+  readonly runId: string;
+  readonly station: 'winder' | 'coiler';
+  readonly reason: string;
+  readonly count: number;
+}
+
+export interface QualityReader {
+  /** Runs begun then or later, and before, oldest first; or one run. */
+  runs(
+    of: { readonly since: string; readonly before: string } | { readonly runId: string },
+  ): Promise<readonly MeasuredRun[]>;
+  /** What was counted as scrap of those runs, at the machine or in coiling. */
+  scrap(period: { readonly since: string; readonly before: string }): Promise<readonly ScrapOfRun[]>;
+}
+
 /* ---- journal and events ---- */
 
 export interface JournalEntry {
@@ -577,4 +616,6 @@ export interface TableReader {
 export interface TableWriter extends TableReader {
   /** Puts rows in as they are, unchecked but for the database's own rules: only for an empty shop. */
   fill(table: string, rows: readonly TableRow[]): Promise<void>;
+  /** After the last row: works out what no archive holds, since it follows from the rest. */
+  filled(): Promise<void>;
 }

@@ -18,6 +18,8 @@ export interface Tables extends LedgerTables {
   readonly tallies: TallyRow;
   readonly voided_entries: VoidedEntryRow;
   readonly caution_readings: CautionReadingRow;
+  readonly run_facts: RunFactsRow;
+  readonly string_sums: StringSumsRow;
   readonly journal: JournalRow;
   readonly journal_touched: JournalTouchedRow;
   readonly events: EventRow;
@@ -132,6 +134,40 @@ export interface CautionReadingRow {
   cautions: string;
   edition: number;
   at: string;
+}
+
+/** What the quality room asks of a run that was begun. */
+export interface RunFactsRow {
+  run_id: string;
+  machine_id: string;
+  recipe_id: string;
+  recipe_version: number;
+  length_m: number;
+  winder_id: string | null;
+  /** Every spool that went into it, by id, spaces between. */
+  spool_ids: string;
+  good_count: number;
+  scrap_count: number;
+  at: string;
+}
+
+/** What was measured of strings of one run by one instrument, taken together. Truth values are 0 and 1. */
+export interface StringSumsRow {
+  run_id: string;
+  instrument: string;
+  is_first: number;
+  is_largest: number;
+  strings: number;
+  mean_m: number;
+  squares_m2: number;
+  along_squares_m2: number;
+  along_degrees: number;
+  weighed: number;
+  mean_kg: number;
+  squares_kg2: number;
+  readings: number;
+  first_at: string;
+  last_at: string;
 }
 
 export interface JournalRow {

@@ -5,6 +5,7 @@ import { createEvents } from './events.js';
 import { createJournal } from './journal.js';
 import { createLedger } from './ledger.js';
 import { createMappings } from './mappings.js';
+import { createQualityReader } from './quality-reader.js';
 import { createReadings } from './readings.js';
 import type { bodyCheck } from './record-bodies.js';
 import { createRecords } from './records.js';
@@ -23,6 +24,7 @@ export const createTransaction = (
   ledger: createLedger(trx as unknown as Parameters<typeof createLedger>[0]),
   readings: createReadings(trx),
   cautionReadings: createCautionReadings(trx),
+  quality: createQualityReader(trx),
   journal: createJournal(trx),
   events: createEvents(trx),
   access: createAccess(trx),

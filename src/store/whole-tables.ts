@@ -2,11 +2,15 @@ import { sql } from 'kysely';
 import { RECORD_KINDS, type RecordKind } from '../contract/index.js';
 import { invariant } from '../core/foundation/index.js';
 import { behind, inOrder, pageOf, rowsToFetch, type Walk } from './cursor.js';
+import { workOutSums } from './quality-sums.js';
 import { recordTable } from './record-tables.js';
 import type { TableRow, TableWriter } from './store.js';
 import type { Sql } from './tables.js';
 
-/** Tables with their primary keys, what is referred to first. All but `migrations`, which each database has of its own. */
+/**
+ * Tables with their primary keys, what is referred to first. All but `migrations`, which each database has of its own, and
+ * `run_facts` and `string_sums`, which follow from the rest.
+ */
 const PRIMARY_KEYS: readonly (readonly [table: string, key: readonly string[]])[] = [
   ...(Object.keys(RECORD_KINDS) as RecordKind[]).map((kind) => [recordTable(kind).table, ['id']] as const),
   ['record_versions', ['kind', 'record_id', 'version']],
@@ -50,6 +54,7 @@ export function createWholeTables(trx: Sql): TableWriter {
       keyOf(table);
       for (const some of parts(rows)) await fill(trx, table, some);
     },
+    filled: () => workOutSums(trx),
   };
 }
 

@@ -152,6 +152,26 @@ const rooms = [
   }),
   createRoute({
     getParentRoute: () => root,
+    path: '/quality',
+    validateSearch: texts(
+      'from',
+      'until',
+      'machine',
+      'recipe',
+      'lot',
+      'instrument',
+      'measure',
+      'by',
+      'mine',
+      'run',
+    ),
+    component: room(
+      'run.read',
+      lazyRouteComponent(() => import('./pages/quality-page.js'), 'QualityPage'),
+    ),
+  }),
+  createRoute({
+    getParentRoute: () => root,
     path: '/shop',
     component: room(
       'shop.edit',

@@ -81,6 +81,8 @@ export { startRun } from './production/start-run.js';
 export { stepRecipe } from './production/step-recipe.js';
 export { judgeTrialString, recordTrialString } from './production/trial-strings.js';
 export { voidMeasurement, voidTally, voidTrialString } from './production/void-entry.js';
+export { qualityRunSeen } from './quality/quality-run-seen.js';
+export { qualitySeen } from './quality/quality-seen.js';
 export { readOrdersFile } from './read-orders-file.js';
 export { readTable, type Table } from './read-table.js';
 export { USE_CASES, useCaseNamed } from './registry.js';

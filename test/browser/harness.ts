@@ -93,14 +93,20 @@ export interface House {
 export interface HouseWish {
   /** A fortnight of the invented workshop where left out; `empty` has its owner and nothing else. */
   readonly shop?: 'demo' | 'empty';
+  /** Days of the invented workshop's past; the whole year, which takes half a minute to make, by `year`. */
+  readonly past?: number | 'year';
   /** Folder of another build of the page. */
   readonly webRoot?: string;
 }
 
-export async function openHouse({ shop = 'demo', webRoot = WEB_ROOT }: HouseWish = {}): Promise<House> {
+export async function openHouse({
+  shop = 'demo',
+  past = 14,
+  webRoot = WEB_ROOT,
+}: HouseWish = {}): Promise<House> {
   const folder = await mkdtemp(join(tmpdir(), 'tautwork-house-'));
   const file = join(folder, 'shop.db');
-  if (shop === 'demo') await copyFile(await demoFileOnce(), file);
+  if (shop === 'demo') await copyFile(await demoFileOnce(past), file);
   let server = await serve(file, { port: 0, webRoot });
   const { url, port } = server;
   const browser = await chromium.launch({ executablePath: BROWSER_PATH, args: FLAGS });
@@ -169,18 +175,19 @@ async function serve(
   return served.value;
 }
 
-let made: Promise<string> | undefined;
+const made = new Map<number | 'year', Promise<string>>();
 
 /** Making the history takes a second or two: once for all houses of a file of tests. */
-function demoFileOnce(): Promise<string> {
-  made ??= makeDemoFile();
-  return made;
+function demoFileOnce(past: number | 'year'): Promise<string> {
+  const file = made.get(past) ?? makeDemoFile(past);
+  made.set(past, file);
+  return file;
 }
 
-async function makeDemoFile(): Promise<string> {
+async function makeDemoFile(past: number | 'year'): Promise<string> {
   const file = join(await mkdtemp(join(tmpdir(), 'tautwork-demo-')), 'demo.db');
   const store = await openStore({ file });
-  await loadDemoHistory(store, { days: 14 });
+  await loadDemoHistory(store, past === 'year' ? {} : { days: past });
   await store.close();
   return file;
 }

@@ -94,7 +94,7 @@ describe('the whole shop, table by table', () => {
           ? "select name from sqlite_master where type = 'table' and name not like 'sqlite_%'"
           : 'select tablename as name from pg_tables where schemaname = current_schema()',
       );
-      expect([...names, 'migrations'].sort()).toEqual(
+      expect([...names, 'migrations', 'run_facts', 'string_sums'].sort()).toEqual(
         inDatabase.map((row) => (row as { name: string }).name).sort(),
       );
       for (const { collection, keys } of Object.values(RECORD_KINDS)) {

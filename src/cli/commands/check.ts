@@ -10,7 +10,7 @@ export function checkCommand(program: Command, terminal: Terminal): void {
     .command('check')
     .summary('look a shop through for damage')
     .description(
-      'Checks the pages, indexes and references of the database, and works the whole stock ledger out anew: every movement balances, every balance is the sum of its movements, nothing was ever below zero.',
+      'Checks the pages, indexes and references of the database and what it keeps worked out of the measurements, and works the whole stock ledger out anew: every movement balances, every balance is the sum of its movements, nothing was ever below zero.',
     )
     .requiredOption('--db <place>', 'the shop: a file, or a postgres:// address')
     .option('--json', 'print as JSON')

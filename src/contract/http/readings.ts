@@ -33,6 +33,7 @@ import { machineWearAnswer, machineWearQuery } from './machine-wear.js';
 import { needsAnswer, needsQuery, wireCoverAnswer, wireCoverQuery } from './needs.js';
 import { pastDialInAnswer, pastDialInsQuery } from './past-dial-ins.js';
 import { planViewAnswer, planViewQuery } from './plan-view.js';
+import { qualityAnswer, qualityQuery, qualityRunAnswer, qualityRunQuery } from './quality.js';
 import {
   balancesQuery,
   cautionReadingsQuery,
@@ -232,6 +233,19 @@ export const READINGS = {
     permission: 'stock.read',
     query: lotsLyingDuringQuery,
     answer: lotsLyingDuringAnswer,
+  }),
+  quality: reading({
+    summary:
+      'How the strings of a period came out: what the numbers say, run by run, groups compared, scrap by reason, first-pass yield.',
+    permission: 'run.read',
+    query: qualityQuery,
+    answer: qualityAnswer,
+  }),
+  'quality-run': reading({
+    summary: 'One run down to each of its measured strings and every spool that went into it.',
+    permission: 'run.read',
+    query: qualityRunQuery,
+    answer: qualityRunAnswer,
   }),
   search: reading({
     summary: 'Records whose name, number, lot or player holds a text, of the kinds that one may read.',

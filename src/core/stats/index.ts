@@ -174,5 +174,12 @@ export { benjaminiHochberg, holm } from './stories/many-questions.js';
 export { type ParetoRow, pareto } from './stories/pareto.js';
 export { stepBegan } from './stories/step-began.js';
 export { type TimedValue, type TrendSlope, type TrendTest, trendSlope, trendTest } from './stories/trend.js';
-export { type GroupDifference, groupDifference } from './stories/two-groups.js';
+export {
+  type GroupDifference,
+  type GroupMoments,
+  groupDifference,
+  momentsDifference,
+  momentsOf,
+  momentsWithout,
+} from './stories/two-groups.js';
 export { predictOnLine, readBack, type StraightLine, straightLine } from './straight-line.js';

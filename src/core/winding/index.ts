@@ -134,9 +134,13 @@ export {
   type FirstString,
   type MachineWear,
   machineWear,
+  type ReadOfRun,
+  type ShiftWithinRuns,
+  shiftsWithinRuns,
   type WearFound,
   type WearPoint,
   type WearVerdict,
+  withoutShifts,
 } from './wear/index.js';
 export { type SpanSegment, spanWoundTo, whirlHz } from './whirl.js';
 export type { AssumedTension, WhirlCheck } from './whirl-check.js';

@@ -26,6 +26,8 @@ import {
   packingSeen,
   pastDialIns,
   planSeen,
+  qualityRunSeen,
+  qualitySeen,
   type ReadTransaction,
   type SetBack,
   type ShopClock,
@@ -115,6 +117,8 @@ const READ: { readonly [Name in ReadingName]: Read<Name> } = {
   'complaint-trace': (tx, { complaintId }) => complaintTrace(tx, complaintId),
   'dry-room-air': (tx, query, { now }) => dryRoomAir(tx, query, now),
   'lots-lying-during': (tx, query) => lotsLyingDuring(tx, query),
+  quality: (tx, query, asked) => qualitySeen(tx, query, asked),
+  'quality-run': (tx, query) => qualityRunSeen(tx, query),
   search: async (tx, { text }, { actor }) => ({ hits: await search(tx, actor, text) }),
 };
 

@@ -4,6 +4,7 @@ import { cautionsRead } from './0003-cautions-read.js';
 import { voidedEntries } from './0004-voided-entries.js';
 import { endChecks } from './0005-end-checks.js';
 import { dialRounds } from './0006-dial-rounds.js';
+import { qualitySums } from './0007-quality-sums.js';
 import type { Migration } from './migration.js';
 
 /** Every step, in order; the last one's number is the form of database that this program knows. */
@@ -14,4 +15,5 @@ export const MIGRATIONS: readonly Migration[] = [
   voidedEntries,
   endChecks,
   dialRounds,
+  qualitySums,
 ];

@@ -13,6 +13,8 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   'caution-readings': ['caution-reading'],
   measurements: ['measurement'],
   'end-checks': ['end-check'],
+  quality: ['measurement', 'tally', 'run', 'string-lot'],
+  'quality-run': ['measurement', 'trial-string', 'run'],
   tallies: ['tally'],
   journal: 'all',
   'shop-view': 'all',

@@ -13,6 +13,7 @@ export interface Door {
     | '/plan'
     | '/strings'
     | '/wire'
+    | '/quality'
     | '/shop'
     | '/machine'
     | '/coiling'
@@ -33,6 +34,7 @@ export const DESK: readonly Door[] = [
   { to: '/plan', words: 'plan', permission: 'plan.read' },
   { to: '/strings', words: 'strings', permission: 'stock.read' },
   { to: '/wire', words: 'wire', permission: 'stock.read' },
+  { to: '/quality', words: 'quality', permission: 'run.read' },
   { to: '/shop', words: 'shop', permission: 'shop.edit' },
 ];
 

@@ -17,6 +17,7 @@ export const FRAME_WORDS = wordsIn({
       plan: 'Plan',
       strings: 'Strings',
       wire: 'Wire',
+      quality: 'Quality',
       shop: 'Shop',
       machine: 'My machine',
       coiling: 'Coiling',

@@ -97,6 +97,7 @@ async function fill(tx: Transaction, archive: Readable): Promise<ArchiveTold> {
       await flush();
       if (line.rows !== rows || line.sha256 !== hash.digest('hex'))
         throw new Broken({ code: 'archive.damaged', rows, expected: Number(line.rows) });
+      await tx.tables.filled();
       return { rows };
     }
     hash.update(`${text}\n`);

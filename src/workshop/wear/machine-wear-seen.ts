@@ -1,19 +1,30 @@
 import type { MachineWearView } from '../../contract/index.js';
 import { addDays, type CalendarDate, daysBetween } from '../../core/foundation/index.js';
+import { readsOf } from '../../core/quality/index.js';
 import { calibrationPoints, USUAL_TOLERANCE_M } from '../../core/recipes/index.js';
-import { type FirstString, type MachineWear, machineWear } from '../../core/winding/index.js';
+import {
+  type FirstString,
+  type MachineWear,
+  machineWear,
+  shiftsWithinRuns,
+  withoutShifts,
+} from '../../core/winding/index.js';
 import type { ReadTransaction } from '../../store/index.js';
 import { shopCalibration } from '../calibration/shop-calibration.js';
 import { stringsRead } from '../calibration/strings-read.js';
+import { DAY_ZERO, runsSeen } from '../quality/runs-seen.js';
+import { gearsSince } from './gears-since.js';
 
-/** Days are counted from here; only their differences mean something. */
-const DAY_ZERO = '2000-01-01' as CalendarDate;
+const EVER = { since: '', before: '9' };
 
 /** Whether the winding machines drift, as a screen shows it; nothing is written. */
 export async function machineWearSeen(tx: ReadTransaction, now: string): Promise<MachineWearView> {
   const since = await gearsSince(tx);
   const countsFrom = new Map([...since].map(([machineId, date]) => [machineId, dayOf(date)]));
-  const found = machineWear(await firstStrings(tx), { toleranceM: USUAL_TOLERANCE_M, countsFrom });
+  const met = shiftsWithinRuns(readsOf(await runsSeen(tx, EVER)));
+  const strings = (await firstStrings(tx)).map((string) => withoutShifts(string, met));
+  const found = machineWear(strings, { toleranceM: USUAL_TOLERANCE_M, countsFrom });
+  const shifts = [...met, ...found.shifts].sort((a, b) => a.day - b.day);
   const byMachine = new Map(found.machines.map((wear) => [wear.machineId, wear]));
   const winders = (await tx.records.all('machine')).filter(({ body }) => body.kind === 'winder');
   return {
@@ -22,7 +33,7 @@ export async function machineWearSeen(tx: ReadTransaction, now: string): Promise
     machines: winders.map(({ id }) =>
       wearSeen(byMachine.get(id) ?? { machineId: id, verdict: 'too-little', points: [] }, since.get(id)),
     ),
-    instruments: found.shifts.map(({ instrument, day, byM }) => ({ instrument, from: dateOf(day), byM })),
+    instruments: shifts.map(({ instrument, day, byM }) => ({ instrument, from: dateOf(day), byM })),
   };
 }
 
@@ -40,22 +51,6 @@ async function firstStrings(tx: ReadTransaction): Promise<readonly FirstString[]
     return [{ machineId, instrument: string.instrument, day, offM: measured - predicted, weight }];
   });
 }
-
-/** When the gears of a machine were last measured anew, where they were: its record then has another dial table. */
-async function gearsSince(tx: ReadTransaction): Promise<ReadonlyMap<string, CalendarDate>> {
-  const since = new Map<string, CalendarDate>();
-  for (const { id, version } of await tx.records.all('machine')) {
-    if (version === 1) continue;
-    const versions = await tx.records.versions('machine', id);
-    versions.forEach(({ body, updatedAt }, at) => {
-      const before = versions[at - 1]?.body;
-      if (before && gearsOf(before) !== gearsOf(body)) since.set(id, updatedAt.slice(0, 10) as CalendarDate);
-    });
-  }
-  return since;
-}
-
-const gearsOf = (body: object): string => JSON.stringify('dialTable' in body ? body.dialTable : null);
 
 const wearSeen = (
   { machineId, verdict, points, drift }: MachineWear,

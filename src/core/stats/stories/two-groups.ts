@@ -24,13 +24,29 @@ export function groupDifference(
   second: readonly number[],
   confidence = 0.95,
 ): Result<GroupDifference, StatsFault> {
-  const least = Math.min(first.length, second.length);
+  return momentsDifference(momentsOf(first), momentsOf(second), confidence);
+}
+
+/** What is enough to know of a group: how many, their mean, and their squares about it. */
+export interface GroupMoments {
+  readonly count: number;
+  readonly mean: number;
+  readonly squares: number;
+}
+
+/** The same where only counts, means and squares are at hand. */
+export function momentsDifference(
+  first: GroupMoments,
+  second: GroupMoments,
+  confidence = 0.95,
+): Result<GroupDifference, StatsFault> {
+  const least = Math.min(first.count, second.count);
   if (least < 2) return fail(tooFew(least, 2));
   const [a, b] = [errorSquare(first), errorSquare(second)];
   const u = Math.sqrt(a + b);
   if (!(u > 0)) return fail({ code: 'stats.no-spread' });
-  const degrees = (a + b) ** 2 / (a ** 2 / (first.length - 1) + b ** 2 / (second.length - 1));
-  const difference = meanOf(second) - meanOf(first);
+  const degrees = (a + b) ** 2 / (a ** 2 / (first.count - 1) + b ** 2 / (second.count - 1));
+  const difference = second.mean - first.mean;
   const law = studentT(degrees);
   const half = law.quantile((1 + confidence) / 2) * u;
   const t = difference / u;
@@ -43,5 +59,18 @@ export function groupDifference(
   });
 }
 
-const errorSquare = (group: readonly number[]): number =>
-  squaresAboutMean(group) / (group.length - 1) / group.length;
+const errorSquare = ({ count, squares }: GroupMoments): number => squares / (count - 1) / count;
+
+export const momentsOf = (group: readonly number[]): GroupMoments => ({
+  count: group.length,
+  mean: meanOf(group),
+  squares: squaresAboutMean(group),
+});
+
+/** What is left of all where some of them are taken out. */
+export function momentsWithout(all: GroupMoments, some: GroupMoments): GroupMoments {
+  const count = all.count - some.count;
+  const mean = (all.count * all.mean - some.count * some.mean) / count;
+  const between = some.count * (some.mean - all.mean) ** 2 + count * (mean - all.mean) ** 2;
+  return { count, mean, squares: Math.max(0, all.squares - some.squares - between) };
+}

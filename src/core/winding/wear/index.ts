@@ -8,3 +8,9 @@ export {
   type WearPoint,
   type WearVerdict,
 } from './machine-wear.js';
+export {
+  type ReadOfRun,
+  type ShiftWithinRuns,
+  shiftsWithinRuns,
+  withoutShifts,
+} from './shifts-within-runs.js';

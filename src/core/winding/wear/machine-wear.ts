@@ -1,13 +1,15 @@
 import { type TimedValue, trendSlope, trendTest } from '../../stats/index.js';
 import type { DatedString, FirstString } from './first-string.js';
 import { type InstrumentShift, machinesAndShifts } from './instrument-shifts.js';
-import type { MonthOfMachine } from './machine-levels.js';
+import { fitLevels, levelCells, type MonthOfMachine } from './machine-levels.js';
 
 export interface WearAsked {
   /** How far the mean diameter may stand off to either side, m. */
   readonly toleranceM: number;
   /** Of each machine, the day from which it counts: strings before it were wound with other gears. */
   readonly countsFrom: ReadonlyMap<string, number>;
+  /** Whether what instruments read otherwise is out of the strings already, and need not be sought in them. */
+  readonly areShiftsOut?: boolean;
 }
 
 /** How a machine stood in one month, by strings wound as the sheet says. */
@@ -75,11 +77,10 @@ export interface WearFound {
 export function machineWear(strings: readonly FirstString[], asked: WearAsked): WearFound {
   if (strings.length === 0) return { machines: [], shifts: [] };
   const first = Math.min(...strings.map(({ day }) => day));
-  const { fit, shifts } = machinesAndShifts(
-    strings.map(
-      (string): DatedString => ({ ...string, month: Math.floor((string.day - first) / MONTH_DAYS) }),
-    ),
+  const dated = strings.map(
+    (string): DatedString => ({ ...string, month: Math.floor((string.day - first) / MONTH_DAYS) }),
   );
+  const { fit, shifts } = asked.areShiftsOut ? machinesAlone(dated) : machinesAndShifts(dated);
   const machineIds = new Set(strings.map(({ machineId }) => machineId));
   return {
     machines: [...machineIds].map((machineId) => {
@@ -90,6 +91,11 @@ export function machineWear(strings: readonly FirstString[], asked: WearAsked): 
     shifts: shifts.map((shift) => ({ ...shift, day: first + shift.month * MONTH_DAYS })),
   };
 }
+
+const machinesAlone = (strings: readonly DatedString[]) => ({
+  fit: fitLevels(levelCells(strings), (instrument) => instrument),
+  shifts: [],
+});
 
 const pointsOf = (
   months: readonly MonthOfMachine[],
