@@ -60,6 +60,7 @@ export const COMPLAINTS_WORDS = wordsIn({
       even: 'No more uneven than chance makes it.',
       few: 'Too few complaints to say.',
       source: 'Source',
+      others: (count: number) => `${count} more have no complaint.`,
       times: 'Against its share',
       timesOf: (times: string) => `${times} ×`,
       chance: 'By chance',

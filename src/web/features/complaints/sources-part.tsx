@@ -13,6 +13,9 @@ import { standingOut } from './standing-out.js';
 
 type Rate = ComplaintRegister['tables'][number]['rates'][number];
 
+/** Of more sources than this those without a complaint are counted alone. */
+const MOST_SHOWN = 24;
+
 /** Whether complaints fall on some machine, wire lot, gauge or month more than the strings did. */
 export function SourcesPart({ register }: { readonly register: ComplaintRegister }) {
   const { sources: words, rates: rateWords } = useWords(COMPLAINTS_WORDS);
@@ -44,6 +47,8 @@ export function SourcesPart({ register }: { readonly register: ComplaintRegister
     { heading: words.chance, figures: true, cell: ({ p }) => p !== undefined && chance(p) },
   ];
   if (!table) return null;
+  const shown =
+    table.rates.length > MOST_SHOWN ? table.rates.filter(({ complaints }) => complaints > 0) : table.rates;
   return (
     <section aria-labelledby="sources" className={desk.part}>
       <h2 id="sources">{words.title}</h2>
@@ -79,12 +84,10 @@ export function SourcesPart({ register }: { readonly register: ComplaintRegister
           )}
         </p>
       </div>
-      <SheetTable
-        caption={words.by(table.by)}
-        columns={columns}
-        rows={table.rates}
-        rowKey={({ name }) => name}
-      />
+      <SheetTable caption={words.by(table.by)} columns={columns} rows={shown} rowKey={({ name }) => name} />
+      {shown.length < table.rates.length && (
+        <p className="quiet small">{words.others(table.rates.length - shown.length)}</p>
+      )}
       {crowd && (
         <p className="quiet small">
           {words.crowd(crowd.count, crowd.days, figures.date(crowd.from), chance(crowd.p))}{' '}
