@@ -3,7 +3,7 @@ import { grouped } from '../core/foundation/index.js';
 import type { MeasuredRun, QualityReader, ScrapOfRun } from './store.js';
 import { asSums } from './string-sums.js';
 import type { RunFactsRow, Sql } from './tables.js';
-import { isAmongStanding } from './voided-entries.js';
+import { isNotVoided } from './voided-entries.js';
 
 /** What is kept beside runs and readings for the quality room, within one transaction. */
 export const createQualityReader = (trx: Sql): QualityReader => ({
@@ -32,13 +32,13 @@ export const createQualityReader = (trx: Sql): QualityReader => ({
     const { rows } = await sql<ScrapRow>`
       select f.run_id, t.station, t.reason, sum(t.count) as count
       from run_facts f join tallies t on t.run_id = f.run_id
-      where f.at >= ${since} and f.at < ${before} and t.outcome = 'scrap' and ${isAmongStanding(sql.ref('t.id'))}
+      where f.at >= ${since} and f.at < ${before} and t.outcome = 'scrap' and ${isNotVoided(sql.ref('t.id'))}
       group by f.run_id, t.station, t.reason
       union all
       select f.run_id, t.station, t.reason, sum(t.count) as count
       from run_facts f join string_lots l on l.run_id = f.run_id join tallies t on t.lot_id = l.id
       where f.at >= ${since} and f.at < ${before} and t.outcome = 'scrap' and t.run_id is null
-        and ${isAmongStanding(sql.ref('t.id'))}
+        and ${isNotVoided(sql.ref('t.id'))}
       group by f.run_id, t.station, t.reason
       order by 1, 2, 3`.execute(trx);
     return rows.map(

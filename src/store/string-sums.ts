@@ -2,7 +2,7 @@ import { sql } from 'kysely';
 import { grouped } from '../core/foundation/index.js';
 import { type ReadingOfString, type StringSums, stringSums } from '../core/quality/index.js';
 import type { Sql, StringSumsRow } from './tables.js';
-import { isAmongStanding } from './voided-entries.js';
+import { isNotVoided } from './voided-entries.js';
 
 /** Keeps what was measured of these runs, taken together, beside their readings. */
 export async function keepStringSums(trx: Sql, runIds: readonly string[]): Promise<void> {
@@ -12,7 +12,7 @@ export async function keepStringSums(trx: Sql, runIds: readonly string[]): Promi
     await trx.insertInto('string_sums').values(some).execute();
 }
 
-/** The same worked out from every reading; run by run, in the order of the primary key. */
+/** The same worked out from every reading that nobody took back; run by run, in the order of the primary key. */
 export async function worked(trx: Sql, runIds: readonly string[]): Promise<StringSumsRow[]> {
   const readings = await trx
     .selectFrom('measurements')
@@ -27,8 +27,8 @@ export async function worked(trx: Sql, runIds: readonly string[]): Promise<Strin
       'at',
     ])
     .where('run_id', 'in', runIds)
-    .where(isAmongStanding(sql.ref('id')))
-    .where(isAmongStanding(sql.ref('trial_string_id')))
+    .where(isNotVoided(sql.ref('measurements.id')))
+    .where(isNotVoided(sql.ref('measurements.trial_string_id')))
     .orderBy('run_id')
     .orderBy('at')
     .orderBy('id')
@@ -37,7 +37,7 @@ export async function worked(trx: Sql, runIds: readonly string[]): Promise<Strin
     .selectFrom('trial_strings')
     .select(['id', 'number'])
     .where('run_id', 'in', runIds)
-    .where(isAmongStanding(sql.ref('id')))
+    .where(isNotVoided(sql.ref('trial_strings.id')))
     .execute();
   const numbers = new Map(trials.map(({ id, number }) => [id, Number(number)]));
   const rows = [...grouped(readings, ({ run_id }) => run_id)].flatMap(([runId, own]) =>
