@@ -69,7 +69,7 @@ function planOf({ process, weight, due, setUp }: SingleMachine, sequence: readon
       reason: { kind: 'fills-bin' } as const,
     };
   });
-  return { runs, score: { weightedLateMinutes, changeCostMinor: 0, makespanMinutes: clock } };
+  return { runs, score: { weightedLateMinutes, changeCostMinor: 0, movedLots: 0, makespanMinutes: clock } };
 }
 
 function permutations(items: readonly number[]): readonly (readonly number[])[] {

@@ -133,6 +133,7 @@ const plan = closed({
   score: closed({
     weightedLateMinutes: notNegative('working minutes times orders that wait'),
     changeCostMinor: notNegative('minor units'),
+    movedLots: notNegative('lots that stand elsewhere than in the plan in force'),
     makespanMinutes: notNegative('working minutes'),
   }),
   machines: Type.Array(

@@ -20,6 +20,7 @@ export interface LaneCheck {
   readonly faults: readonly LaneFault[];
   readonly weightedLateMinutes: number;
   readonly changeCostMinor: number;
+  readonly movedLots: number;
   readonly endMinute: number;
 }
 
@@ -36,7 +37,7 @@ export function checkLane(
   const jobs = new Map(problem.jobs.map((job) => [job.id, job]));
   const lane = [...runs].sort((a, b) => a.setUpFromMinute - b.setUpFromMinute || a.toMinute - b.toMinute);
   const faults = frozenFaults(problem, machine, lane);
-  const sums = { weightedLateMinutes: 0, changeCostMinor: 0, endMinute: 0 };
+  const sums = { weightedLateMinutes: 0, changeCostMinor: 0, movedLots: 0, endMinute: 0 };
   let setUp = machine.setUp;
   let before: PlannedRun | undefined;
   for (const run of lane) {
@@ -62,11 +63,16 @@ export function checkLane(
     sums.weightedLateMinutes += job.weight * expected.lateMinutes;
     sums.changeCostMinor += expected.costMinor;
     sums.endMinute = expected.toMinute;
+    if (isMoved(job, machine, before)) sums.movedLots += 1;
     setUp = job.traits;
     before = run;
   }
   return { faults, ...sums };
 }
+
+/** Whether it stands on another machine, or behind another lot, than in the plan in force. */
+const isMoved = ({ inForce }: PlanJob, { id }: PlanMachine, before: PlannedRun | undefined): boolean =>
+  inForce !== undefined && (inForce.machineId !== id || inForce.afterJobId !== before?.jobId);
 
 type Expected = Omit<PlannedRun, 'jobId' | 'machineId' | 'reason'> & { readonly costMinor: number };
 

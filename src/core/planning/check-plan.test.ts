@@ -49,7 +49,7 @@ const run = (
 const a = run('a', [0, 10, 40]);
 const b = run('b', [40, 50, 120], { lateMinutes: 30 });
 const c = run('c', [150, 200, 230]);
-const score = { weightedLateMinutes: 60, changeCostMinor: 1500, makespanMinutes: 230 };
+const score = { weightedLateMinutes: 60, changeCostMinor: 1500, movedLots: 0, makespanMinutes: 230 };
 const plan: Plan = { runs: [a, b, c], score };
 
 const codes = (runs: readonly PlannedRun[], said = score) =>

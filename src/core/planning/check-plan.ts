@@ -31,6 +31,7 @@ export function checkPlan(problem: PlanProblem, plan: Plan): PlanCheck {
   const score = {
     weightedLateMinutes: lanes.reduce((sum, lane) => sum + lane.weightedLateMinutes, 0),
     changeCostMinor: lanes.reduce((sum, lane) => sum + lane.changeCostMinor, 0),
+    movedLots: lanes.reduce((sum, lane) => sum + lane.movedLots, 0),
     makespanMinutes: lanes.reduce((last, lane) => Math.max(last, lane.endMinute), 0),
   };
   const faults: PlanFault[] = [...countFaults(problem, plan), ...lanes.flatMap((lane) => lane.faults)];
@@ -57,4 +58,5 @@ function countFaults(problem: PlanProblem, plan: Plan): PlanFault[] {
 const sameScore = (a: PlanScore, b: PlanScore): boolean =>
   near(a.weightedLateMinutes, b.weightedLateMinutes) &&
   near(a.changeCostMinor, b.changeCostMinor) &&
+  a.movedLots === b.movedLots &&
   near(a.makespanMinutes, b.makespanMinutes);

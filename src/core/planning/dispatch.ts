@@ -32,7 +32,7 @@ const MOST_LOTS_FOR_SOONEST_END = 100;
 // of lots still plan within seconds.
 const MOST_PAIRS = 40_000_000;
 
-function bestOfGrid(floor: ShopFloor, shouldStop: (() => boolean) | undefined): Lanes {
+export function bestOfGrid(floor: ShopFloor, shouldStop: (() => boolean) | undefined): Lanes {
   const rule = ruleJobs(floor);
   let best: Lanes | undefined;
   let bestScore = joinScores([]);

@@ -6,11 +6,14 @@ export {
   STRINGS_PER_GROSS,
   stringsFromGrosses,
 } from './capacity.js';
+export { checkLane } from './check-lane.js';
 export { checkPlan, type PlanCheck, type PlanFault } from './check-plan.js';
 export { dispatch } from './dispatch.js';
 export { type Lateness, whyLate } from './lateness.js';
 export { type Lots, type LotWishes, lotsFor } from './lots.js';
 export { type NetDemand, netDemand, stringDemand } from './net-demand.js';
+export { type PlanBound, planBound } from './optimise/lower-bound.js';
+export { optimise } from './optimise/optimise.js';
 export type {
   ChangeOver,
   Lot,

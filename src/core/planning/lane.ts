@@ -50,31 +50,37 @@ const beginning = (floor: ShopFloor, machine: number, end: LaneEnd, job: number)
 
 /** What one lane adds to the score; its end counts as the makespan. */
 export function laneScore(floor: ShopFloor, machine: number, lane: readonly number[]): PlanScore {
+  const machineId = floor.problem.machines[machine]!.id;
   let end = emptyLane(floor, machine);
   let weightedLateMinutes = 0;
   let changeCostMinor = 0;
+  let movedLots = 0;
   let makespanMinutes = 0;
+  let before: string | undefined;
   for (const job of lane) {
-    const { dueMinute, weight } = floor.problem.jobs[job]!;
+    const { id, dueMinute, weight, inForce } = floor.problem.jobs[job]!;
     const next = afterJob(floor, machine, end, job);
     changeCostMinor += floor.changes.costMinor(machine, end.setUp, next.setUp);
+    if (inForce && (inForce.machineId !== machineId || inForce.afterJobId !== before)) movedLots += 1;
+    before = id;
     makespanMinutes = floor.calendars[machine]!.endOf(next.worked);
     if (dueMinute !== undefined && makespanMinutes > dueMinute)
       weightedLateMinutes += weight * (makespanMinutes - dueMinute);
     end = next;
   }
-  return { weightedLateMinutes, changeCostMinor, makespanMinutes };
+  return { weightedLateMinutes, changeCostMinor, movedLots, makespanMinutes };
 }
 
 /** The whole plan's score from its lanes' scores. */
 export function joinScores(lanes: readonly PlanScore[]): PlanScore {
-  let [weightedLateMinutes, changeCostMinor, makespanMinutes] = [0, 0, 0];
+  let [weightedLateMinutes, changeCostMinor, movedLots, makespanMinutes] = [0, 0, 0, 0];
   for (const lane of lanes) {
     weightedLateMinutes += lane.weightedLateMinutes;
     changeCostMinor += lane.changeCostMinor;
+    movedLots += lane.movedLots;
     makespanMinutes = Math.max(makespanMinutes, lane.makespanMinutes);
   }
-  return { weightedLateMinutes, changeCostMinor, makespanMinutes };
+  return { weightedLateMinutes, changeCostMinor, movedLots, makespanMinutes };
 }
 
 export const laneScores = (floor: ShopFloor, lanes: Lanes): PlanScore[] =>

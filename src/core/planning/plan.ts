@@ -31,6 +31,8 @@ export interface PlanJob {
   readonly weight: number;
   /** Under way: stays on its machine at the head of its lane, in this order. */
   readonly frozen?: { readonly machineId: string; readonly order: number };
+  /** Where it stands in the plan in force: people count on it, so it is moved only for a reason. */
+  readonly inForce?: { readonly machineId: string; readonly afterJobId?: string };
 }
 
 export interface PlanMachine {
@@ -65,10 +67,12 @@ export interface PlanEffort {
   readonly onProgress?: (share: number, best: PlanScore) => void;
 }
 
-/** Compared in order: lateness first, then the cost of changes, then the end of the last run. */
+/** Compared in order: lateness first, then the cost of changes, then calm, then the end of the last run. */
 export interface PlanScore {
   readonly weightedLateMinutes: number;
   readonly changeCostMinor: number;
+  /** Lots on another machine, or behind another lot, than in the plan in force. */
+  readonly movedLots: number;
   readonly makespanMinutes: number;
 }
 

@@ -174,4 +174,4 @@ function lotOf({ line }: StandingLine, { records }: ShopBook, orderIds: PlanView
   };
 }
 
-const NO_SCORE: PlanScore = { weightedLateMinutes: 0, changeCostMinor: 0, makespanMinutes: 0 };
+const NO_SCORE: PlanScore = { weightedLateMinutes: 0, changeCostMinor: 0, movedLots: 0, makespanMinutes: 0 };
