@@ -8,6 +8,8 @@ export interface PublishedInstance {
   readonly name: string;
   readonly problem: PlanProblem;
   readonly best: number;
+  /** What of the score it is about. */
+  readonly measured: 'weightedLateMinutes' | 'makespanMinutes';
 }
 
 /** One machine, set-ups, weighted lateness: V. A. Cicirello 2003; optima by Tanaka & Araki 2013. */
@@ -28,7 +30,12 @@ export function cicirello(folder: string): readonly PublishedInstance[] {
       dueMinute: due![job]!,
       weight: weight![job]!,
     }));
-    return { name: `wt_sds_${number}`, problem: { jobs, machines: [machine] }, best };
+    return {
+      name: `wt_sds_${number}`,
+      problem: { jobs, machines: [machine] },
+      best,
+      measured: 'weightedLateMinutes',
+    };
   });
 }
 
@@ -54,7 +61,7 @@ export function valladaRuiz(folder: string): readonly PublishedInstance[] {
       releaseMinute: 0,
       weight: 1,
     }));
-    return { name, problem: { jobs, machines }, best: best.get(name)! };
+    return { name, problem: { jobs, machines }, best: best.get(name)!, measured: 'makespanMinutes' };
   });
 }
 
