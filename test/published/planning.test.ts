@@ -5,6 +5,7 @@ import {
   atcsScale,
   checkPlan,
   dispatch,
+  optimise,
   type Plan,
   type PlanProblem,
 } from '../../src/core/planning/index.js';
@@ -203,6 +204,14 @@ describe.each(INSTANCES)(
       expect(check.faults).toEqual([]);
       expect(check.score.weightedLateMinutes).toBeGreaterThanOrEqual(optimum);
       expect(check.score.weightedLateMinutes).toBeLessThan(1.2 * optimum);
+    });
+
+    it('a search of 400,000 moves comes within 10 % (measured: 7.4, 4.1 and 3.4 % above), never below', () => {
+      const plan = optimise(problem, { seed: 1, iterations: 400_000 });
+      const check = checkPlan(problem, plan);
+      expect(check.faults).toEqual([]);
+      expect(check.score.weightedLateMinutes).toBeGreaterThanOrEqual(optimum);
+      expect(check.score.weightedLateMinutes).toBeLessThan(1.1 * optimum);
     });
   },
 );
