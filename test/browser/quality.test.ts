@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import { PLANTED_CAUSES } from '../../demo/index.js';
-import type { QualityView } from '../../src/contract/index.js';
+import type { QualityQuery, QualityView } from '../../src/contract/index.js';
 import { barriers, describeInBrowser, expectQuiet, type House, openHouse, widerBy } from './harness.js';
 
 /* The owner comes to the quality room for the first time, and walks from each sentence to what caused it. */
@@ -29,6 +29,13 @@ describeInBrowser('the quality room over the year of the invented workshop', () 
   const finding = (page: Page, words: RegExp) => page.getByRole('listitem').filter({ hasText: words });
   const nameOf = (names: readonly { readonly id: string; readonly name: string }[], id: string): string =>
     names.find((each) => each.id === id)!.name;
+  /** The chart shows what was asked for, and no more what was there before. */
+  const chartOf = async (page: Page, query: QualityQuery) => {
+    const answer = await (await house.client('owner')).read('quality', query);
+    if (!answer.ok) throw new Error(answer.fault.code);
+    const { points } = answer.value.series;
+    await page.getByRole('img', { name: `${points.length} points in the order of time` }).waitFor();
+  };
   /** Opens the run at which the chart stands: its last. */
   const openLastRun = async (page: Page) => {
     await page.getByRole('button', { name: /^Open a run of the chart/ }).press('Enter');
@@ -61,7 +68,7 @@ describeInBrowser('the quality room over the year of the invented workshop', () 
     await finding(page, /Old Heron \(gearbox\): its first strings grow thicker/)
       .getByRole('link', { name: 'Look at Old Heron (gearbox)' })
       .click();
-    await page.getByRole('img', { name: /points in the order of time/ }).waitFor();
+    await chartOf(page, { machineId: view.findings.machines[0]!.machineId });
     await page.getByText(/^\d+ points, one a run.*The upright line: the level changed/).waitFor();
     const { machineId } = view.findings.machines[0]!;
     expect(new URL(page.url()).searchParams.get('machine')).toBe(machineId);
@@ -81,6 +88,7 @@ describeInBrowser('the quality room over the year of the invented workshop', () 
       .getByRole('link', { name: `Look at ${name}` })
       .click();
     const compared = page.getByRole('region', { name: 'Compared' });
+    await chartOf(page, { lot: view.findings.lots[0]!.lot, measure: 'along' });
     // The first of all lots.
     const first = compared.getByRole('row').nth(1);
     await first.filter({ hasText: name }).getByText('▲ differs').waitFor();
@@ -98,6 +106,7 @@ describeInBrowser('the quality room over the year of the invented workshop', () 
     await finding(page, /micrometer 2 reads larger than the others since/)
       .getByRole('link', { name: 'Look at micrometer 2' })
       .click();
+    await chartOf(page, { instrument: micrometer.instrument });
     await page.getByText(/The upright line: the level changed about .*2026/).waitFor();
     const run = await openLastRun(page);
     await run.getByRole('cell', { name: 'micrometer 2' }).first().waitFor();
@@ -119,7 +128,7 @@ describeInBrowser('the quality room over the year of the invented workshop', () 
 
   it('shows winders their own runs, and nobody a list of people', async () => {
     const page = await house.visit('/quality', { as: 'winder' });
-    await page.getByRole('checkbox', { name: 'Only what I wound' }).check();
+    await page.getByRole('checkbox', { name: 'Only what I wound' }).click();
     await page.waitForURL('**mine=yes**');
     const answer = await (await house.client('winder')).read('quality', { mine: 'yes' });
     if (!answer.ok) throw new Error(answer.fault.code);
