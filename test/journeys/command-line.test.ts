@@ -236,7 +236,7 @@ describe('tautwork recipe and setup', () => {
     expect(status).toBe(0);
     expect(stdout.indexOf('Turning spindle')).toBeLessThan(stdout.indexOf('Wrap'));
     expect(stdout).toContain('dial ');
-    expect(stdout).toContain('no record in this shop yet; upper limit');
+    expect(stdout).toContain('a guess: no run of this shop is near');
   });
 
   it('give the bench its short sheet: of a plain string, and of the cores of a wound one', () => {

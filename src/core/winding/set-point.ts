@@ -61,8 +61,12 @@ export function setPoint(
   if (!leaning) return { kind: 'unknown' };
   const from = fromRuns(leaning, scale);
   const { value } = leaning;
-  if (bound && leaning.worthRuns < LEAST_WORTH)
-    return { kind: 'no-record', start: value, ...from, upper: bound.upperN, upperWhy: bound.basis, bound };
+  if (bound && leaning.worthRuns < LEAST_WORTH) {
+    // A guess must not seem to allow what the wire does not bear.
+    const high = Math.min(from.high, bound.upperN);
+    const { upperN: upper, basis: upperWhy } = bound;
+    return { kind: 'no-record', start: value, ...from, high, upper, upperWhy, bound };
+  }
   return {
     kind: 'from-record',
     value,

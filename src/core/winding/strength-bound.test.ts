@@ -40,6 +40,7 @@ describe('a tension to set', () => {
     expect(point).not.toHaveProperty('value');
     expect(point).toMatchObject({ kind: 'no-record', upper: bound.upperN, startShare: 1, leanedOn: [] });
     if (point.kind !== 'no-record') throw new Error(point.kind);
+    expect(point.high).toBe(bound.upperN);
     expect(point.start).toBeCloseTo(0.325 * bound.upperN, 9);
     expect(setPoint([], undefined)).toEqual({ kind: 'unknown' });
     // One run that is hardly near moves the guess; it stays one.
