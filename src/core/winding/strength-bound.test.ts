@@ -40,12 +40,13 @@ describe('a tension to set', () => {
     expect(point).not.toHaveProperty('value');
     expect(point).toMatchObject({ kind: 'no-record', upper: bound.upperN, startShare: 1, leanedOn: [] });
     if (point.kind !== 'no-record') throw new Error(point.kind);
-    expect(point.high).toBe(bound.upperN);
     expect(point.start).toBeCloseTo(0.325 * bound.upperN, 9);
     expect(setPoint([], undefined)).toEqual({ kind: 'unknown' });
     // One run that is hardly near moves the guess; it stays one.
     const moved = setPoint([near(bound.upperN / 2, 0.3)], bound);
     expect(moved).toMatchObject({ kind: 'no-record', runs: 1 });
+    // Its interval ends where the wire does.
+    expect(setPoint([near(0.9 * bound.upperN, 0.4)], bound)).toMatchObject({ high: bound.upperN });
   });
 
   it('speaks in the number of the machine’s own scale too, where that reaches it', () => {
