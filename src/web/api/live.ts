@@ -1,8 +1,12 @@
 import { type QueryClient, useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
+import type { ReadingName } from '../../contract/index.js';
 
-/** What of the readings changes when a topic does; records change by their own kind. */
-const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
+/**
+ * The topics that each reading follows; records change by their own kind. What takes long to work out of all strings follows
+ * only what is settled, so that tablets at work do not keep the shop reckoning for an open page.
+ */
+const READ_FROM: Readonly<Record<ReadingName, readonly string[] | 'all'>> = {
   balances: ['movement'],
   movements: ['movement'],
   'trial-strings': ['trial-string'],
@@ -13,16 +17,26 @@ const READ_FROM: Readonly<Record<string, readonly string[] | 'all'>> = {
   'caution-readings': ['caution-reading'],
   measurements: ['measurement'],
   'end-checks': ['end-check'],
+  calibration: ['settings', 'recipe'],
+  'machine-wear': ['settings', 'machine'],
+  'complaint-register': ['complaint', 'pack'],
+  'complaint-trace': ['complaint', 'pack', 'string-lot'],
+  'dry-room-air': ['dry-room-reading', 'settings'],
+  'lots-lying-during': ['movement', 'string-lot'],
   quality: ['measurement', 'tally', 'run', 'string-lot'],
   'quality-run': ['measurement', 'trial-string', 'run'],
   tallies: ['tally'],
   journal: 'all',
   'shop-view': 'all',
   'day-view': 'all',
+  'plan-view': 'all',
   needs: 'all',
   'strings-lying': ['movement', 'string-lot', 'bin'],
   'wire-cover': ['movement', 'spool', 'wire', 'settings'],
   'packing-roll': ['order', 'pack', 'movement', 'string-lot', 'bin'],
+  lives: [],
+  now: [],
+  search: [],
 };
 
 /** Of many changes in a moment the page asks once. */
@@ -75,6 +89,6 @@ function gathering(queries: QueryClient) {
 
 function isTouched([what, name]: readonly unknown[], topics: readonly string[]): boolean {
   if (what === 'record') return topics.includes(String(name));
-  const from = what === 'reading' ? READ_FROM[String(name)] : undefined;
+  const from = what === 'reading' ? READ_FROM[name as ReadingName] : undefined;
   return from === 'all' || (from?.some((topic) => topics.includes(topic)) ?? false);
 }
