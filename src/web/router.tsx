@@ -234,6 +234,7 @@ const rooms = [
   createRoute({
     getParentRoute: () => root,
     path: '/dry-room',
+    validateSearch: texts('room'),
     component: room(
       'dryroom.enter',
       lazyRouteComponent(() => import('./pages/dry-room-page.js'), 'DryRoomPage'),

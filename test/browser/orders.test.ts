@@ -130,7 +130,7 @@ describeInBrowser('the room of orders', () => {
     await page.getByText('“will collect”').waitFor();
     expect((await orderOf('B-2'))?.body.note).toBe('will collect');
     const history = page.getByRole('table', { name: 'What happened' });
-    expect(await history.locator('tbody tr').first().textContent()).toContain('Note: — → will collect');
+    await history.locator('tbody tr').first().getByText('Note: — → will collect').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('Order B-2 is as it was.').waitFor();
     expect((await orderOf('B-2'))?.body.note).toBe('');

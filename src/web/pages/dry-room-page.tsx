@@ -1,3 +1,6 @@
+import { getRouteApi } from '@tanstack/react-router';
 import { DryRoom } from '../features/dry-room/dry-room.js';
 
-export const DryRoomPage = () => <DryRoom />;
+const route = getRouteApi('/dry-room');
+
+export const DryRoomPage = () => <DryRoom first={route.useSearch().room} />;

@@ -22,9 +22,9 @@ import { type ShownAir, USUAL_DAYS, useDryRoomAir } from './use-dry-room.js';
 const SPANS = [7, USUAL_DAYS, 92, 365] as const;
 
 /** The climate where wire and strings lie: a reading, how it was lately, where it left its limits, and what that means. */
-export function DryRoom() {
+export function DryRoom({ first }: { readonly first: string | undefined }) {
   const words = useWords(DRY_ROOM_WORDS);
-  const [chosen, setChosen] = useState<string>();
+  const [chosen, setChosen] = useState(first);
   const [days, setDays] = useState<number>(USUAL_DAYS);
   const { firstRoom } = words;
   const { question, shown, rooms, usualRoom, limits } = useDryRoomAir({ room: chosen, days, firstRoom });

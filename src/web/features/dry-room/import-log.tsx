@@ -177,7 +177,8 @@ function TakenPart({ log, preview }: PreviewProps) {
     const taken = await log.takeIn();
     if (taken === undefined) return;
     tell({ text: words.tookIn(taken) });
-    await navigate({ to: '/dry-room' });
+    const room = rooms[0];
+    await navigate({ to: '/dry-room', search: room === undefined ? {} : { room } });
   };
   return (
     <section aria-labelledby="log-taken" className={desk.stack}>
