@@ -50,13 +50,20 @@ export class EventFeed {
     while (this.#isPoked) {
       this.#isPoked = false;
       try {
-        if (this.#listeners.size === 0) this.#told = await this.#source.last();
+        if (this.#listeners.size === 0) await this.#passOver();
         else await this.#tellAll();
       } catch (thrown) {
         // The database may be away; the next poke, at the latest when it is back, reads on.
         this.#source.onTrouble(thrown);
       }
     }
+  }
+
+  /** Nobody listens: what there is need not be read. Whoever begins to listen meanwhile is told what came meanwhile. */
+  async #passOver(): Promise<void> {
+    const last = await this.#source.last();
+    if (this.#listeners.size === 0) this.#told = last;
+    else await this.#tellAll();
   }
 
   async #tellAll(): Promise<void> {

@@ -119,6 +119,7 @@ describeInBrowser('the floor without a line', () => {
     await other.getByRole('button', { name: 'Count', exact: true }).click();
     await other.getByText('No line').waitFor();
     await good(page);
+    await other.getByText('1 entry kept on this screen').waitFor();
     await good(other);
     await other.getByText('2 entries kept on this screen').waitFor();
     const sent: string[] = [];
