@@ -116,7 +116,11 @@ describeInBrowser('the packing room', () => {
 
   it('packs an order with a scanner alone, from its number to its label, and sends it', async () => {
     const order = await anOrder(1);
-    const page = await begin(order.body.number);
+    const page = await house.visit('/packing', TABLET);
+    await page.getByRole('button', { name: `Pack order ${order.body.number}` }).waitFor();
+    // Nobody began it: its number does.
+    await scan(page, order.body.number);
+    await page.getByRole('heading', { name: 'Strings of this set' }).waitFor();
     const count = order.body.lines[0]!.strings.length;
     for (let done = 0; done < count; done++) {
       const bin = await wantedNext(page);

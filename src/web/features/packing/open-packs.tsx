@@ -1,11 +1,10 @@
-import { useNavigate } from '@tanstack/react-router';
-import { useDo } from '../../api/use-do.js';
 import { useOutbox } from '../../outbox/index.js';
 import { Button } from '../../parts/button.js';
 import { ProblemBox } from '../../parts/problem-box.js';
 import { useWords } from '../../words/language.js';
 import { PACKING_WORDS } from '../../words/packing.js';
 import type { Order } from './packing-roll.js';
+import { useOpenPacks } from './use-open-packs.js';
 
 interface OpenPacksProps {
   readonly order: Order;
@@ -17,14 +16,8 @@ interface OpenPacksProps {
 /** Opens a pack for each set of an order that has none, and goes to the first. */
 export function OpenPacks({ order, rest, kind = 'main' }: OpenPacksProps) {
   const words = useWords(PACKING_WORDS);
-  const { run, busy, problem } = useDo('open-packs');
+  const { open, busy, problem } = useOpenPacks();
   const { isOnline } = useOutbox();
-  const navigate = useNavigate();
-  const open = async () => {
-    const answer = await run({ orderId: order.id, expectedVersion: order.version });
-    const first = answer.ok ? answer.value.packs.find(({ state }) => state === 'open') : undefined;
-    if (first) await navigate({ to: '/packing', search: { pack: first.id } });
-  };
   if (!isOnline) return <p className="quiet">{words.needsLine}</p>;
   return (
     <>
@@ -32,7 +25,7 @@ export function OpenPacks({ order, rest, kind = 'main' }: OpenPacksProps) {
         kind={kind}
         size="floor"
         busy={busy}
-        onClick={() => void open()}
+        onClick={() => void open(order)}
         aria-label={rest > 0 ? undefined : words.beginNamed(order.body.number)}
       >
         {rest > 0 ? words.openRest(rest) : words.begin}

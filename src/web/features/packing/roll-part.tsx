@@ -4,6 +4,7 @@ import { calendarDate, daysBetween } from '../../../core/foundation/index.js';
 import { useReading } from '../../api/use-records.js';
 import { Button, buttonClass } from '../../parts/button.js';
 import { Empty } from '../../parts/empty.js';
+import { ProblemBox } from '../../parts/problem-box.js';
 import { ScanBox } from '../../parts/scan-box.js';
 import { useSound } from '../../parts/sound.js';
 import { StateMark, type StateTone } from '../../parts/state-mark.js';
@@ -17,6 +18,7 @@ import { type OrderDue, ordersDue } from './orders-due.js';
 import type { Packing } from './packing-roll.js';
 import styles from './roll-part.module.css';
 import { SendOrder } from './send-order.js';
+import { useOpenPacks } from './use-open-packs.js';
 import { walkFor } from './walk.js';
 import { WalkPart } from './walk-part.js';
 
@@ -68,22 +70,24 @@ export function RollPart({ packing }: { readonly packing: Packing }) {
 type Shown = 'all' | OrderDue['standing'];
 const SHOWN: readonly Shown[] = ['all', 'can-be-packed', 'waits', 'to-send'];
 
-/** A label or an order's number opens what it names. */
+/** A label or an order's number opens what it names; an order that nobody began to pack is begun. */
 function RollScan({ packing }: { readonly packing: Packing }) {
   const words = useWords(PACKING_WORDS);
   const { accepted, refused } = useSound();
   const navigate = useNavigate();
   const [unknown, setUnknown] = useState<string>();
+  const begin = useOpenPacks();
   const open = (text: string) => {
     const order = packing.orders.find(({ body }) => body.number.toLowerCase() === text.toLowerCase());
     const pack =
       packCalled(text, packing) ??
       packing.packs.find(({ state, body }) => state === 'open' && body.orderId === order?.id) ??
       packing.packs.find(({ body }) => body.orderId === order?.id);
-    setUnknown(pack ? undefined : text);
-    if (!pack) return refused();
+    setUnknown(pack || order ? undefined : text);
+    if (!pack && !order) return refused();
     accepted();
-    void navigate({ to: '/packing', search: { pack: pack.id } });
+    if (pack) void navigate({ to: '/packing', search: { pack: pack.id } });
+    else if (order) void begin.open(order);
   };
   return (
     <div className={styles.scan}>
@@ -93,6 +97,7 @@ function RollScan({ packing }: { readonly packing: Packing }) {
           {words.scanUnknownOnRoll(unknown)}
         </p>
       )}
+      <ProblemBox problem={begin.problem} />
     </div>
   );
 }
