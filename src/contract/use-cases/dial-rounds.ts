@@ -41,6 +41,7 @@ export const strikeDialReading = defineUseCase({
 });
 
 const ofRound = { id, expectedVersion };
+const withItsMachine = { round: recordSchema('dial-round'), machine: recordSchema('machine') };
 
 export const adoptDialRound = defineUseCase({
   name: 'adopt-dial-round',
@@ -48,7 +49,7 @@ export const adoptDialRound = defineUseCase({
   permission: 'shop.edit',
   path: '/dial-rounds/adopt',
   input: closed(ofRound),
-  output: closed({ round: recordSchema('dial-round'), machine: recordSchema('machine') }),
+  output: closed(withItsMachine),
 });
 
 export const undoDialRound = defineUseCase({
@@ -57,7 +58,7 @@ export const undoDialRound = defineUseCase({
   permission: 'shop.edit',
   path: '/dial-rounds/undo',
   input: closed(ofRound),
-  output: closed({ round: recordSchema('dial-round'), machine: recordSchema('machine') }),
+  output: closed(withItsMachine),
 });
 
 export const dropDialRound = defineUseCase({

@@ -1,7 +1,10 @@
+export { CountsSoFar } from './counts-so-far.js';
 export type { QueuedEntry } from './entry.js';
 export { isOf } from './entry.js';
 export { OutboxBar } from './outbox-bar.js';
 export { OutboxProvider } from './outbox-provider.js';
 export { type ToTakeBack, takenBackIn, useTakeBack } from './take-back.js';
+export { UndoLastCount } from './undo-last-count.js';
 export { UndoTouch } from './undo-touch.js';
+export { useEntryLine } from './use-entry-line.js';
 export { useComing, useOutbox, useQueued } from './use-outbox.js';

@@ -263,9 +263,6 @@ export const COUNT_WORDS = wordsIn({
     trials: 'trial strings',
     source: 'This run’s own count, entries still on this screen included.',
     wanted: 'wanted',
-    entries: 'Counted so far, the last first',
-    showEntries: (count: number) => `Show what was counted so far (${count})`,
-    enteredBy: (who: string, when: string) => `${who}, ${when}`,
     noSuchNumber: (text: string) => `“${text}” is neither a number on a button nor a spool on the shelf.`,
   },
 });

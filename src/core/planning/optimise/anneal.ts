@@ -124,13 +124,14 @@ function standingOf({ machines }: SearchFloor, lanes: SearchLanes) {
       if (machine !== changed && machine !== also) last = Math.max(last, tallies[machine]![END]!);
     return last;
   };
+  const score = (): PlanScore => ({
+    weightedLateMinutes: totals[LATE]!,
+    changeCostMinor: totals[COST]!,
+    movedLots: totals[MOVED]!,
+    makespanMinutes: lastEnd(-1, -1),
+  });
   return {
-    score: (): PlanScore => ({
-      weightedLateMinutes: totals[LATE]!,
-      changeCostMinor: totals[COST]!,
-      movedLots: totals[MOVED]!,
-      makespanMinutes: lastEnd(-1, -1),
-    }),
+    score,
     weighed: (weights: SearchWeights) => weigh(totals, lastEnd(-1, -1), weights),
     /** Infinite as soon as it is clear that it weighs more than `most`. */
     attempt: (move: Move, weights: SearchWeights, most: number): number => {
@@ -155,19 +156,8 @@ function standingOf({ machines }: SearchFloor, lanes: SearchLanes) {
       }
       sum();
     },
-    isBelow: (best: PlanScore): boolean => {
-      if (totals[LATE]! > best.weightedLateMinutes) return false;
-      return (
-        compareScores(
-          {
-            weightedLateMinutes: totals[LATE]!,
-            changeCostMinor: totals[COST]!,
-            movedLots: totals[MOVED]!,
-            makespanMinutes: lastEnd(-1, -1),
-          },
-          best,
-        ) < 0
-      );
-    },
+    // What is later cannot be better: the rest need not be worked out.
+    isBelow: (best: PlanScore): boolean =>
+      totals[LATE]! <= best.weightedLateMinutes && compareScores(score(), best) < 0,
   };
 }

@@ -2,6 +2,7 @@ import { NativeSelect } from '@mantine/core';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useAllRecords } from '../../api/use-records.js';
+import { CountsSoFar, UndoLastCount } from '../../outbox/index.js';
 import { Button } from '../../parts/button.js';
 import { CountButton } from '../../parts/count-button.js';
 import { CountEntry } from '../../parts/count-entry.js';
@@ -11,9 +12,8 @@ import { useFigures } from '../../sight/figures.js';
 import { COILING_WORDS } from '../../words/coiling.js';
 import { useWords } from '../../words/language.js';
 import { SCRAP_WORDS } from '../../words/machine.js';
-import { CoiledSoFar } from './coiled-so-far.js';
 import { lotCalled } from './lot-count.js';
-import { UndoCoiled } from './undo-coiled.js';
+import { useCoiledAsEntry } from './use-coiled-as-entry.js';
 import { useEnterCoiled } from './use-enter-coiled.js';
 import { type LotBook, useLots } from './use-lots.js';
 
@@ -37,6 +37,7 @@ export function CoilCount({ book }: { readonly book: LotBook }) {
   const bins = useAllRecords('bin').data ?? [];
   const { lots } = useLots();
   const { lot, lying, count } = book;
+  const counts = { tallies: book.tallies, station: 'coiler', asEntry: useCoiledAsEntry(book) } as const;
   const [chosenBin, setChosenBin] = useState<string>();
   const [asksOther, setAsksOther] = useState(false);
   const [unheard, setUnheard] = useState<string>();
@@ -83,7 +84,7 @@ export function CoilCount({ book }: { readonly book: LotBook }) {
     <section aria-label={words.looked} className={styles.part}>
       <div className={styles.goods}>
         {goods.map(button)}
-        <UndoCoiled book={book} />
+        <UndoLastCount {...counts} />
       </div>
       <h2>{words.rejectTitle}</h2>
       {lying.length === 0 && <p className="quiet">{words.noBin}</p>}
@@ -120,7 +121,7 @@ export function CoilCount({ book }: { readonly book: LotBook }) {
           void reject(reason);
         }}
       />
-      <CoiledSoFar book={book} />
+      <CountsSoFar {...counts} />
     </section>
   );
 }

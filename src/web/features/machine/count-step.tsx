@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { ShopView } from '../../../contract/index.js';
 import { useAllRecords } from '../../api/use-records.js';
+import { CountsSoFar, UndoLastCount } from '../../outbox/index.js';
 import { Button } from '../../parts/button.js';
 import { CountButton } from '../../parts/count-button.js';
 import { CountEntry } from '../../parts/count-entry.js';
@@ -9,9 +10,8 @@ import { useSound } from '../../parts/sound.js';
 import { useWords } from '../../words/language.js';
 import { COUNT_WORDS, SCRAP_WORDS } from '../../words/machine.js';
 import { CountSoFar } from './count-so-far.js';
-import { CountedSoFar } from './counted-so-far.js';
 import { findSpool } from './find-spool.js';
-import { UndoCount } from './undo-count.js';
+import { useCountAsEntry } from './use-count-as-entry.js';
 import { useEnterTally } from './use-enter-tally.js';
 import type { RunBook } from './use-run-book.js';
 import { wiresOfRun } from './wire-names.js';
@@ -41,6 +41,7 @@ export function CountStep({ book, view, onSpool, onEnough }: CountStepProps) {
   const [asksOther, setAsksOther] = useState(false);
   const [unheard, setUnheard] = useState<string>();
   const { run } = book;
+  const counts = { tallies: book.tallies, station: 'winder', asEntry: useCountAsEntry(book) } as const;
   const enterTally = useEnterTally(run);
   const goods: readonly Choice[] = [
     { name: words.good, outcome: 'good', count: 1, reason: '' },
@@ -87,7 +88,7 @@ export function CountStep({ book, view, onSpool, onEnough }: CountStepProps) {
             onCount={() => count(choice)}
           />
         ))}
-        <UndoCount book={book} />
+        <UndoLastCount {...counts} />
       </div>
       <h3>{words.scrapTitle}</h3>
       <div className={styles.scraps}>
@@ -113,7 +114,7 @@ export function CountStep({ book, view, onSpool, onEnough }: CountStepProps) {
         onOther={setAsksOther}
         onReason={(reason) => count({ name: reason, outcome: 'scrap', count: 1, reason })}
       />
-      <CountedSoFar book={book} />
+      <CountsSoFar {...counts} />
     </section>
   );
 }
