@@ -59,7 +59,7 @@ export function GroupsPart({ view, search }: GroupsProps) {
     },
     {
       heading: words.columns.verdict,
-      share: 2,
+      share: 3,
       cell: (group) => (group.against ? (isProven(group) ? words.differs : words.alike) : words.tooFew),
     },
   ];
@@ -79,7 +79,7 @@ export function GroupsPart({ view, search }: GroupsProps) {
         }
         data={GROUPINGS.map((value) => ({ value, label: words.by[value] }))}
       />
-      <LongTable caption={words.title} columns={columns} rows={groups} rowKey={({ name }) => name} isWide />
+      <LongTable caption={words.title} columns={columns} rows={groups} rowKey={({ name }) => name} />
       <p className="quiet small">{words.method(groups.length)}</p>
     </section>
   );
